@@ -105,6 +105,11 @@ QWidget *CrossCheckView::buildFacts()
     layout->addWidget(heading);
     layout->addWidget(m_facts);
     layout->addStretch(1);
+    m_facts->setCheck([](const void *record) {
+        const auto &facts = *static_cast<const ProjectFacts *>(record);
+        return facts.maximum_weight && *facts.maximum_weight < 0 ? tr("A weight is not below zero.")
+                                                                 : QString();
+    });
     m_facts->show(1);
     constexpr int leastFacts = 240;
     auto *area = scrollArea(*place, this);

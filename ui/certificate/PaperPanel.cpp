@@ -58,6 +58,7 @@ PaperPanel::PaperPanel(Session &session, QWidget *parent)
     , m_scans(new ScanList(session, tr("Scans of it"), this))
     , m_others(new Section(session.theme(), tr("All records of it"), {}, this))
 {
+    m_form->setHappened({"asked_on", "received_on"});
     build();
 }
 

@@ -49,6 +49,7 @@ FlightsView::FlightsView(Session &session, QWidget *parent)
     , m_chosen(new QWidget(this))
     , m_withdraw(new QPushButton(tr("Withdraw…"), m_chosen))
 {
+    m_detail->setHappened({"flown_on"});
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(16);

@@ -54,6 +54,10 @@ EquipmentPanel::EquipmentPanel(Session &session, QWidget *parent)
     layout->addWidget(buildList(), 1);
     layout->addWidget(buildForm(), 1);
     m_ask->hide();
+    m_form->setCheck([](const void *record) {
+        const auto &item = *static_cast<const Equipment *>(record);
+        return item.weight && *item.weight < 0 ? tr("A weight is not below zero.") : QString();
+    });
     connect(m_list, &RowListView::chosen, this,
             [this](RecordRef record) { show(Id<Equipment>{record.id}); });
     connect(m_new, &QPushButton::clicked, this, &EquipmentPanel::startNew);

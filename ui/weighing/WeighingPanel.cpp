@@ -87,6 +87,7 @@ WeighingPanel::WeighingPanel(Session &session, QWidget *parent)
     , m_changes(new FigureView(this))
 {
     m_empty->setAction(tr("Write the first weighing down"));
+    m_form->setHappened({"weighed_on"});
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(16);

@@ -81,6 +81,8 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
         if (isAssigned && m_check)
             wrong = m_check(changed.get());
         if (isAssigned && wrong.isEmpty())
+            wrong = whyAhead(*line.field, changed.get());
+        if (isAssigned && wrong.isEmpty())
             edit.putAny(record.type, changed.get());
     });
     if (!isAssigned)
@@ -95,6 +97,17 @@ void RecordForm::commit(const Line &line, const std::function<bool(void *)> &ass
         line.editor->holdOn(kept);
     else
         line.editor->takeBack(kept);
+}
+
+QString RecordForm::whyAhead(const Field &field, const void *record) const
+{
+    if (std::ranges::find(m_happened, field.name) == m_happened.end())
+        return {};
+    const Scalar value = field.value(record);
+    const auto *day = std::get_if<Moment>(&value);
+    return day && after(*day, m_session.now())
+               ? tr("%1 lies ahead: only what has happened is recorded.").arg(dateText(*day))
+               : QString();
 }
 
 void RecordForm::show(std::int64_t id)

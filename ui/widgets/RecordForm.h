@@ -45,6 +45,8 @@ public:
     /// Says what is wrong with a record as it would be; empty when it may be kept.
     using Check = std::function<QString(const void *record)>;
     void setCheck(Check check) { m_check = std::move(check); }
+    /// Days that cannot lie ahead: on record is what has happened.
+    void setHappened(std::vector<std::string_view> fields) { m_happened = std::move(fields); }
 
     /// What follows for the record from a field that was written, in the same change.
     using Follow = std::function<void(const Edit &edit, std::string_view field, void *record)>;
@@ -78,6 +80,7 @@ private:
 
     void addRow(QFormLayout *layout, const Row &row);
     void commit(const Line &line, const std::function<bool(void *)> &assign);
+    QString whyAhead(const Field &field, const void *record) const;
     void refresh(bool isOther);
     /// Null when there is none.
     const void *shownRecord() const;
@@ -91,6 +94,7 @@ private:
     std::vector<Line> m_lines;
     Check m_check;
     Follow m_follow;
+    std::vector<std::string_view> m_happened;
     /// What was typed about other records and could not be kept, by record and editor.
     std::map<std::int64_t, std::map<FieldEditor *, QString>> m_waiting;
 };

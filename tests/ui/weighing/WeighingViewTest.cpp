@@ -284,6 +284,10 @@ TEST_CASE("New equipment has the units of the weighing, and a record is shown wh
     const auto equipment = shown.session->records()->equipment.begin();
     CHECK(equipment->weight_unit == WeightUnit::Kilograms);
     CHECK(equipment->fitted_on == shown.session->today());
+    test::type(shown.view, QStringLiteral("Weight"), QStringLiteral("-5"));
+    QTest::keyClick(&test::field(shown.view, QStringLiteral("Weight")), Qt::Key_Return);
+    CHECK(shown.complaint.contains(QStringLiteral("below zero")));
+    CHECK_FALSE(shown.session->records()->equipment.begin()->weight);
     CHECK(shown.view.showRecord({RecordType::Equipment, equipment->id.value()}));
     CHECK_FALSE(shown.view.showRecord({RecordType::Squawk, 1}));
     test::picture(shown.view, 1120, 640, "weighing-equipment");

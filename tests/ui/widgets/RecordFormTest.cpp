@@ -124,6 +124,35 @@ TEST_CASE("Undo and redo in a field that was kept are about the project")
     CHECK_FALSE(takes(opened.note(), redo));
 }
 
+TEST_CASE("A day of what has happened cannot lie ahead in the fields of a record")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QString complained;
+    Id<Weighing> weighing;
+    REQUIRE(session->change(QStringLiteral("Weighed"), [&](Edit &edit) {
+        Weighing made;
+        made.weighed_on = edit.today();
+        weighing = edit.put(made);
+    }));
+    RecordForm form(*session, RecordType::Weighing, {{"weighed_on"}});
+    QObject::connect(session.get(), &Session::complained, &form,
+                     [&](const QString &sentence) { complained = sentence; });
+    form.setHappened({"weighed_on"});
+    form.show(weighing.value());
+    test::picture(form, 300, 100, "record-form-day");
+    auto *day = form.findChild<QLineEdit *>();
+    day->selectAll();
+    QTest::keyClicks(day, QStringLiteral("tomorrow"));
+    form.settle();
+    CHECK(complained.contains(QStringLiteral("lies ahead")));
+    CHECK(session->records()->find(weighing)->weighed_on == session->today());
+    day->selectAll();
+    QTest::keyClicks(day, QStringLiteral("yesterday"));
+    form.settle();
+    CHECK(session->records()->find(weighing)->weighed_on == session->today().plusDays(-1));
+}
+
 TEST_CASE("A name that could not be saved stays as it was typed, and is kept when that is possible")
 {
     Opened opened;
