@@ -5,6 +5,7 @@
 #include "core/readiness/Names.h"
 #include "core/records/Description.h"
 #include "core/records/Designation.h"
+#include "core/records/KindNames.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
@@ -17,6 +18,19 @@ namespace {
 QString numbered(const std::string &number, const std::string &title)
 {
     return toQt(number) + QLatin1Char(' ') + toQt(title);
+}
+
+/// Visits are told apart by what they were about, their number and their day.
+QString nameOfVisit(const Inspection &visit)
+{
+    QStringList pieces{inWords(kindName(visit.kind))};
+    const std::string &number = visit.report_number.empty() ? visit.reference : visit.report_number;
+    pieces.append(toQt(number));
+    pieces.append(dateText(visit.held_on       ? visit.held_on
+                           : visit.planned_for ? visit.planned_for
+                                               : visit.asked_on));
+    pieces.removeAll(QString());
+    return pieces.join(QStringLiteral(", "));
 }
 
 bool holdsAll(const QString &name, const QStringList &words)
@@ -60,6 +74,17 @@ QString shortName(const Records &records, RecordRef record)
         const Deviation &deviation = *records.find(Id<Deviation>{record.id});
         return numbered(deviation.number, deviation.title);
     }
+    case RecordType::Bulletin: {
+        const Bulletin &bulletin = *records.find(Id<Bulletin>{record.id});
+        return numbered(bulletin.number, bulletin.title);
+    }
+    case RecordType::Inspection:
+        return nameOfVisit(*records.find(Id<Inspection>{record.id}));
+    case RecordType::MaterialLot: {
+        const MaterialLot &lot = *records.find(Id<MaterialLot>{record.id});
+        return lot.lot_number.empty() ? toQt(lot.name)
+                                      : toQt(lot.name) + QLatin1Char(' ') + toQt(lot.lot_number);
+    }
     case RecordType::Step:
         return toQt(records.find(Id<Step>{record.id})->title);
     case RecordType::Closing:
@@ -77,7 +102,7 @@ QString shortName(const Records &records, RecordRef record)
         // Their numbers are long, say nothing, and would stand in the journal for good.
         return inWords(readiness::named(records, record));
     default:
-        return inWords(designated(records, record));
+        return inWords(spoken(records, record));
     }
 }
 

@@ -5,7 +5,9 @@
 #include "core/project/acts/DeviationActs.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
 #include "ui/widgets/RecordLine.h"
+#include "ui/widgets/RecordNames.h"
 
 #include <QAbstractItemView>
 #include <QCompleter>
@@ -151,6 +153,44 @@ TEST_CASE("A day of what has happened cannot lie ahead in the fields of a record
     QTest::keyClicks(day, QStringLiteral("yesterday"));
     form.settle();
     CHECK(session->records()->find(weighing)->weighed_on == session->today().plusDays(-1));
+}
+
+TEST_CASE("Fields and lists name records without the number that the program counts them by")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Id<Inspection> visit;
+    Id<MaterialLot> lot;
+    Id<Bulletin> bulletin;
+    Id<Equipment> radio;
+    REQUIRE(session->change(QStringLiteral("Made"), [&](Edit &edit) {
+        Inspection held;
+        held.kind = InspectionKind::PreCover;
+        held.reference = "REF 9";
+        held.held_on = edit.today();
+        visit = edit.put(held);
+        MaterialLot resin;
+        resin.name = "Resin";
+        resin.lot_number = "L-22";
+        lot = edit.put(resin);
+        Bulletin letter;
+        letter.number = "SB-4";
+        letter.title = "Hinge pins";
+        letter.received_on = edit.today();
+        bulletin = edit.put(letter);
+        Equipment fitted;
+        fitted.name = "Radio";
+        radio = edit.put(fitted);
+    }));
+    const auto records = session->records();
+    const auto named = [&](RecordType type, std::int64_t id) {
+        return shortName(*records, {type, id});
+    };
+    CHECK(named(RecordType::Inspection, visit.value()) ==
+          QStringLiteral("pre-cover inspection, REF 9, ") + dateText(session->today()));
+    CHECK(named(RecordType::MaterialLot, lot.value()) == QStringLiteral("Resin L-22"));
+    CHECK(named(RecordType::Bulletin, bulletin.value()) == QStringLiteral("SB-4 Hinge pins"));
+    CHECK(named(RecordType::Equipment, radio.value()) == QStringLiteral("equipment “Radio”"));
 }
 
 TEST_CASE("A name that could not be saved stays as it was typed, and is kept when that is possible")
