@@ -209,7 +209,7 @@ void ClosingsPage::showInspection(Id<Inspection> visit)
 {
     m_inspection->show(visit);
     m_stack->setCurrentWidget(m_inspectionPlace);
-    m_inspection->findings().list().setFocus();
+    m_inspection->firstFocus()->setFocus();
 }
 
 void ClosingsPage::startVisit(const IdSet<Closing> &closings)

@@ -28,6 +28,7 @@ namespace lastrivet::ui {
 InspectionView::InspectionView(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
+    , m_back(flatButton(tr("← Visits"), this))
     , m_title(new QLabel(this))
     , m_facts(new QLabel(this))
     , m_warning(new QLabel(this))
@@ -37,8 +38,8 @@ InspectionView::InspectionView(Session &session, QWidget *parent)
     , m_cancel(new QPushButton(tr("Mark as cancelled"), this))
     , m_answer(new AnswerForm(session, this))
     , m_begun(session, {m_answer})
-    , m_points(new Section(session.theme(), tr("Hold points"), tr("It was about none."), this))
     , m_findings(new Section(session.theme(), tr("Findings"), tr("None on record."), this))
+    , m_points(new Section(session.theme(), tr("Hold points"), tr("It was about none."), this))
 {
     build();
     connectParts();
@@ -46,8 +47,6 @@ InspectionView::InspectionView(Session &session, QWidget *parent)
 
 void InspectionView::build()
 {
-    auto *back = flatButton(tr("← Visits"), this);
-    connect(back, &QPushButton::clicked, this, &InspectionView::backWanted);
     m_title->setFont(m_session.theme().font(2));
     m_title->setWordWrap(true);
     m_facts->setWordWrap(true);
@@ -64,7 +63,7 @@ void InspectionView::build()
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(24, 12, 24, 16);
     layout->setSpacing(8);
-    layout->addWidget(back, 0, Qt::AlignLeft);
+    layout->addWidget(m_back, 0, Qt::AlignLeft);
     layout->addWidget(m_title);
     layout->addWidget(m_facts);
     layout->addWidget(actions);
@@ -78,6 +77,7 @@ void InspectionView::build()
 
 void InspectionView::connectParts()
 {
+    connect(m_back, &QPushButton::clicked, this, &InspectionView::backWanted);
     connect(m_hold, &QPushButton::clicked, this, [this] { Q_EMIT holdingWanted(m_visit); });
     connect(m_report, &QPushButton::clicked, this, &InspectionView::writeReport);
     connect(m_complete, &QPushButton::clicked, this, &InspectionView::complete);
@@ -256,6 +256,13 @@ void InspectionView::writeReport()
     const QString file = askForPdf(this, m_session, tr("Corrections report"));
     if (!file.isEmpty())
         makeCorrectionsReport(m_session, m_visit, file);
+}
+
+QWidget *InspectionView::firstFocus() const
+{
+    if (!m_findings->list().isHidden())
+        return &m_findings->list();
+    return m_hold->isHidden() ? static_cast<QWidget *>(m_back) : m_hold;
 }
 
 void InspectionView::leaveForm()

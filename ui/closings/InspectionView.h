@@ -31,6 +31,8 @@ public:
     void refresh();
     AnswerForm &answer() const { return *m_answer; }
     Section &findings() const { return *m_findings; }
+    /// The findings or, where there are none, what comes next.
+    QWidget *firstFocus() const;
 
 Q_SIGNALS:
     void backWanted();
@@ -59,6 +61,8 @@ private:
     Session &m_session;
     Id<Inspection> m_visit;
     bool m_isWarned = false;
+    // In the order in which the Tab key comes to them.
+    QPushButton *m_back;
     QLabel *m_title;
     QLabel *m_facts;
     QLabel *m_warning;
@@ -68,8 +72,8 @@ private:
     QPushButton *m_cancel;
     AnswerForm *m_answer;
     BegunForms m_begun;
-    Section *m_points;
     Section *m_findings;
+    Section *m_points;
 };
 
 } // namespace lastrivet::ui
