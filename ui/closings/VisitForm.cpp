@@ -138,6 +138,7 @@ void VisitForm::begin(const IdSet<Closing> &closings)
     hint({});
     noteFields();
     (m_asked ? m_held : m_ask)->setFocus();
+    goToTop();
 }
 
 void VisitForm::setAsking(bool isAsking)
@@ -227,6 +228,9 @@ bool VisitForm::performAsking()
     QString why = m_askedOn->whyNotHappened(m_session.now());
     if (why.isEmpty() && m_day->isWrong())
         why = tr("“%1” is no day.").arg(m_day->text());
+    if (why.isEmpty() && m_day->moment() && after(*m_askedOn->moment(), *m_day->moment()))
+        why = tr("It was asked for on %1; the day of the visit cannot lie before that.")
+                  .arg(dateText(m_askedOn->moment()));
     if (why.isEmpty() && m_inspector->isFilled())
         why = m_inspector->whyNot(*m_session.records());
     if (!why.isEmpty()) {

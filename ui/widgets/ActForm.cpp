@@ -10,11 +10,30 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <vector>
 
 namespace lastrivet::ui {
+
+namespace {
+
+/// Once the layout has given it its place.
+void bringIntoSight(QWidget *part)
+{
+    QTimer::singleShot(0, part, [part] {
+        for (QWidget *above = part->parentWidget(); above; above = above->parentWidget()) {
+            if (auto *area = qobject_cast<QScrollArea *>(above)) {
+                area->ensureWidgetVisible(part);
+                return;
+            }
+        }
+    });
+}
+
+} // namespace
 
 ActForm::ActForm(const QString &doWords, QWidget *parent)
     : Unfinished(parent)
@@ -114,11 +133,18 @@ void ActForm::addWide(QWidget *widget)
     m_fields->addRow(widget);
 }
 
+void ActForm::goToTop()
+{
+    bringIntoSight(m_title);
+}
+
 void ActForm::tryToPerform()
 {
     hint({});
     if (perform())
         Q_EMIT left();
+    else if (!m_hint->isHidden())
+        bringIntoSight(m_hint);
 }
 
 void ActForm::keyPressEvent(QKeyEvent *event)

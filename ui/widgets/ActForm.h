@@ -39,6 +39,8 @@ protected:
     /// Hides a field with its label, or shows it again.
     void setFieldVisible(QWidget *field, bool isVisible);
     void addWide(QWidget *widget);
+    /// Where the form is longer than its page, the page goes to the form's beginning.
+    void goToTop();
     /// Does what the form is for; true when it was done and the form can go.
     virtual bool perform() = 0;
     /// Performs, and goes when that was done.

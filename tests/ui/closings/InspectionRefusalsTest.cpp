@@ -75,6 +75,38 @@ TEST_CASE("A second request can be recorded all the same, since it may have been
     CHECK(loop.records()->inspections.size() == 2);
 }
 
+TEST_CASE("What keeps a request from being recorded can be read in a window of little height")
+{
+    Loop loop;
+    loop.page.resize(1000, 240);
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    press(loop.page, QStringLiteral("Inspection visit"));
+    type(loop.page, QStringLiteral("Day"), QStringLiteral("2026-02-31"));
+    QTest::keyClick(&test::field(loop.page, QStringLiteral("Day")), Qt::Key_Return,
+                    Qt::ControlModifier);
+    const auto isSeen = [&] {
+        return std::ranges::any_of(loop.page.findChildren<QLabel *>(), [](const QLabel *label) {
+            return label->text().contains(QStringLiteral("is no day")) &&
+                   !label->visibleRegion().isEmpty();
+        });
+    };
+    CHECK(QTest::qWaitFor(isSeen, 500));
+}
+
+TEST_CASE("A visit is not planned for a day before it was asked for")
+{
+    Loop loop;
+    loop.page.showRecord({RecordType::Closing, loop.workshop.wingClosing.value()});
+    press(loop.page, QStringLiteral("Inspection visit"));
+    type(loop.page, QStringLiteral("Day"), QStringLiteral("2025-03-20"));
+    press(loop.page, QStringLiteral("Record the request"));
+    CHECK(says(loop.page, QStringLiteral("cannot lie before that")));
+    CHECK(loop.records()->inspections.isEmpty());
+    type(loop.page, QStringLiteral("Day"), QStringLiteral("2026-03-20"));
+    press(loop.page, QStringLiteral("Record the request"));
+    CHECK(loop.records()->inspections.size() == 1);
+}
+
 TEST_CASE("Signatures and closings of days to come, and by people without the role, are refused")
 {
     Loop loop;
