@@ -267,6 +267,13 @@ bool PrintForm::perform()
         hint(tr("It needs a file to write to."));
         return false;
     }
+    // What is chosen here is not to be chosen again because of a slip in a path.
+    const QFileInfo place(chosen.file);
+    if (!QFileInfo(place.path()).isDir()) {
+        hint(tr("There is no folder %1.").arg(QDir::toNativeSeparators(place.path())));
+        m_file->setFocus();
+        return false;
+    }
     if (chosen.kind == PrintKind::Tags && chosen.closings.empty()) {
         hint(m_closings->count() == 0 ? tr("No closing that is begun must stay open.")
                                       : tr("It needs at least one closing."));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/prints/PrintForm.h"
 
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/MainWindow.h"
@@ -197,18 +198,22 @@ TEST_CASE("A paper speaks the language that was chosen for it")
     CHECK(wording.locale().language() == QLocale::German);
 }
 
-TEST_CASE("A folder that is not there is said in one sentence, and nothing is left")
+TEST_CASE("A folder that is not there is said in the form, which stays as it is filled in")
 {
     Desk desk;
-    QString said;
-    QObject::connect(&desk.window.view()->session(), &Session::complained, &desk.window,
-                     [&said](const QString &sentence) { said = sentence; });
     const Project &project = desk.window.view()->session().project();
     const auto rows = project.journal().size();
     desk.print(PrintKind::HandOver, desk.file("nowhere/book.pdf"));
-    CHECK(said.contains(QLatin1String("there is no such folder")));
+    CHECK(test::says(desk.form(), QStringLiteral("There is no folder")));
     CHECK(project.journal().size() == rows);
     CHECK(desk.reader.shown.isEmpty());
+    REQUIRE(desk.form().isVisible());
+    const QString better = desk.file("book.pdf");
+    desk.fileLine().selectAll();
+    QTest::keyClicks(&desk.fileLine(), better);
+    QTest::keyClick(&desk.fileLine(), Qt::Key_Return, Qt::ControlModifier);
+    CHECK_FALSE(desk.form().isVisible());
+    CHECK(beginningOf(better).startsWith("%PDF"));
 }
 
 TEST_CASE("Where a link lies, the file behind it is replaced; a pipe is no place for a paper")
