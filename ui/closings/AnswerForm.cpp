@@ -18,7 +18,7 @@ AnswerForm::AnswerForm(Session &session, QWidget *parent)
     : ActForm({}, parent)
     , m_session(session)
     , m_correction(new QLineEdit(this))
-    , m_on(new MomentLine(this))
+    , m_on(new MomentLine(session, this))
     , m_by(new PersonBox(this))
     , m_picture(new SheetBox(session, this))
 {

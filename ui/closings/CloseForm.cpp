@@ -25,7 +25,7 @@ namespace lastrivet::ui {
 CloseForm::CloseForm(Session &session, QWidget *parent)
     : ActForm({}, parent)
     , m_session(session)
-    , m_on(new MomentLine(this))
+    , m_on(new MomentLine(session, this))
     , m_about(new QCheckBox(tr("the day is only about right"), this))
     , m_by(new PersonBox(this))
     , m_reason(new QLineEdit(this))

@@ -57,7 +57,7 @@ SquawkActForm::SquawkActForm(Session &session, QWidget *parent)
     , m_correction(new QLineEdit(this))
     , m_basis(new QLineEdit(this))
     , m_why(new QLineEdit(this))
-    , m_day(new MomentLine(this))
+    , m_day(new MomentLine(session, this))
     , m_person(new PersonBox(this))
     , m_worked(new QLineEdit(this))
 {

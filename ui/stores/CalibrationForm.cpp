@@ -13,8 +13,8 @@ namespace lastrivet::ui {
 CalibrationForm::CalibrationForm(Session &session, QWidget *parent)
     : ActForm(tr("Keep the calibration"), parent)
     , m_session(session)
-    , m_done(new MomentLine(this))
-    , m_due(new MomentLine(this))
+    , m_done(new MomentLine(session, this))
+    , m_due(new MomentLine(session, this))
     , m_certificate(new SheetBox(session, this))
 {
     m_certificate->setShows({});

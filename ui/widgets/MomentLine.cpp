@@ -2,14 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/MomentLine.h"
 
+#include "core/entry/DayText.h"
 #include "ui/convert/QtText.h"
+#include "ui/shell/Session.h"
 
 #include <QKeyEvent>
 
 namespace lastrivet::ui {
 
-MomentLine::MomentLine(QWidget *parent)
+MomentLine::MomentLine(const Session &session, QWidget *parent)
     : QLineEdit(parent)
+    , m_session(session)
 {
     setPlaceholderText(tr("day, or day and time"));
 }
@@ -21,7 +24,9 @@ void MomentLine::setMoment(std::optional<Moment> moment)
 
 std::optional<Moment> MomentLine::moment() const
 {
-    return parseMoment(text());
+    if (const auto known = parseMoment(text()))
+        return known;
+    return entry::parseDayText(toStd(text()), m_session.today());
 }
 
 bool MomentLine::isWrong() const

@@ -10,12 +10,15 @@
 
 namespace lastrivet::ui {
 
-/// A line for a day, with a time where one is known; the arrow keys go a day up or down.
+class Session;
+
+/// A line for a day, with a time where one is known; the arrow keys go a day up or down. It reads
+/// what the fields of records read, also “yesterday” and “3 Mar”.
 class MomentLine final : public QLineEdit {
     Q_OBJECT
 
 public:
-    explicit MomentLine(QWidget *parent = nullptr);
+    explicit MomentLine(const Session &session, QWidget *parent = nullptr);
 
     void setMoment(std::optional<Moment> moment);
     /// Empty when nothing is typed, or no such day.
@@ -27,6 +30,9 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    const Session &m_session;
 };
 
 } // namespace lastrivet::ui

@@ -74,6 +74,17 @@ TEST_CASE("A flight without time in the air, or of tomorrow, is not written down
     CHECK(shown.session->records()->flights.isEmpty());
 }
 
+TEST_CASE("A form reads the days that the fields of records read, as yesterday and 13.3.")
+{
+    const auto words =
+        GENERATE(as<const char *>{}, "yesterday", "13.3.", "13.3.2026", "13 Mar", "2026-03-13");
+    Shown shown;
+    test::type(shown.view, QStringLiteral("Flown on"), QString::fromLatin1(words));
+    shown.fly(QStringLiteral("1h"));
+    REQUIRE(shown.session->records()->flights.size() == 1);
+    CHECK(shown.session->records()->flights.begin()->flown_on == Moment::parse("2026-03-13"));
+}
+
 TEST_CASE("A flight that is half typed is begun until it is written down, or dropped with Escape")
 {
     Shown shown;
