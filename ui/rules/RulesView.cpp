@@ -51,7 +51,12 @@ void RulesView::connectActs()
         offerOrigins();
     });
     connect(m_origin, &QComboBox::activated, this, &RulesView::takeOrigin);
-    connect(m_use, &QPushButton::clicked, m_draft, &RulesDraft::useInProject);
+    connect(m_use, &QPushButton::clicked, this, [this] {
+        // The button cannot be pressed again then; the keyboard would go to the next one, which
+        // keeps the rules for other projects.
+        m_tree->setFocus();
+        m_draft->useInProject();
+    });
     connect(m_own, &QPushButton::clicked, this, [this] {
         m_draft->keepForOthers();
         offerOrigins();

@@ -68,6 +68,7 @@ TEST_CASE("A copy of the rules is changed and used, and the project goes by it",
     CHECK(says(window.rules(), QStringLiteral("nothing is changed yet")));
     window.number(QStringLiteral("Interior photos"), 5);
     press(window.rules(), QStringLiteral("Use in this project"));
+    CHECK(window.view.focusWidget() == &window.tree());
     auto &session = window.view.session();
     CHECK(session.project().profile().interior_photos == 5);
     CHECK(session.records()->project.profile == "ca-own");
