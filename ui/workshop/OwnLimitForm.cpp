@@ -8,6 +8,7 @@
 
 #include <QLineEdit>
 
+#include <algorithm>
 #include <utility>
 
 namespace lastrivet::ui {
@@ -36,6 +37,7 @@ void OwnLimitForm::start(const QString &subject, const QString &unit,
         return value ? plainNumber(*value, 6) : QString();
     };
     m_subject = subject;
+    m_hasUnit = !unit.isEmpty();
     QString words = subject;
     setTitle(tr("This project's own limit in the place of: %1. Both lines empty give the table "
                 "its place back.")
@@ -76,6 +78,15 @@ bool OwnLimitForm::perform()
     const bool isAny = limit.minimum || limit.maximum;
     if (limit.minimum && limit.maximum && *limit.minimum > *limit.maximum) {
         hint(tr("The least is more than the most."));
+        return false;
+    }
+    const bool isTorque = m_subject.startsWith(QLatin1String("torque"));
+    if (isTorque && std::min(limit.minimum.value_or(0), limit.maximum.value_or(0)) < 0) {
+        hint(tr("A torque is not below zero."));
+        return false;
+    }
+    if (isAny && m_hasUnit && limit.unit.empty()) {
+        hint(tr("It needs its unit."));
         return false;
     }
     if (isAny && limit.source.empty()) {

@@ -34,6 +34,8 @@ private:
 
     Keep m_keep;
     QString m_subject;
+    /// What it stands in the place of has a unit.
+    bool m_hasUnit = false;
     QLineEdit *m_minimum;
     QLineEdit *m_maximum;
     QLineEdit *m_unit;

@@ -88,6 +88,16 @@ TEST_CASE("The project's own limit stands in the table's place, with its source,
     test::type(shown.page, QStringLiteral("At most"), QStringLiteral("22"));
     test::press(shown.page, QStringLiteral("Keep"));
     CHECK(test::says(shown.page, QStringLiteral("It needs its source")));
+    test::type(shown.page, QStringLiteral("At least"), QStringLiteral("-18"));
+    test::press(shown.page, QStringLiteral("Keep"));
+    CHECK(test::says(shown.page, QStringLiteral("not below zero")));
+    test::type(shown.page, QStringLiteral("At least"), QStringLiteral("18"));
+    QLineEdit &unit = test::field(shown.page, QStringLiteral("Unit"));
+    const QString usual = unit.text();
+    unit.clear();
+    test::press(shown.page, QStringLiteral("Keep"));
+    CHECK(test::says(shown.page, QStringLiteral("It needs its unit")));
+    unit.setText(usual);
     test::type(shown.page, QStringLiteral("Source"), QStringLiteral("Drawing 31"));
     test::press(shown.page, QStringLiteral("Keep"));
     const SumPanel &torque = shown.sum(0, 0);
