@@ -13008,6 +13008,10 @@
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
+    <message>
+        <source>%1 lies ahead: only what has happened is recorded.</source>
+        <translation>%1 liegt in der Zukunft: eingetragen wird nur, was geschehen ist.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::AirframePanel</name>
@@ -14336,6 +14340,10 @@
         <source>Deviation %1</source>
         <translation>Abweichung %1</translation>
     </message>
+    <message>
+        <source>A weight is not below zero.</source>
+        <translation>Ein Gewicht ist nicht kleiner als null.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::DailyCopy</name>
@@ -14524,6 +14532,10 @@
     <message>
         <source>All of these have their weight and arm on record.</source>
         <translation>Masse und Hebelarm sind bei allen verzeichnet.</translation>
+    </message>
+    <message>
+        <source>A weight is not below zero.</source>
+        <translation>Ein Gewicht ist nicht kleiner als null.</translation>
     </message>
 </context>
 <context>
@@ -16664,6 +16676,14 @@
         <source>It could not be kept, and the limits are those from before.</source>
         <translation>Es konnte nicht festgehalten werden; es gelten die Grenzen von vorher.</translation>
     </message>
+    <message>
+        <source>A torque is not below zero.</source>
+        <translation>Ein Drehmoment ist nicht kleiner als null.</translation>
+    </message>
+    <message>
+        <source>It needs its unit.</source>
+        <translation>Es fehlt die Einheit.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PacketForm</name>
@@ -17796,6 +17816,10 @@
         <source>Tick none</source>
         <translation>Keine auswählen</translation>
     </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>Den Ordner %1 gibt es nicht.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ProjectView</name>
@@ -17867,6 +17891,10 @@
     <message>
         <source>What was typed here is not on record, as it could not be kept. Leave the field once more when that is possible, or do the same once more to leave without it.</source>
         <translation>Was hier getippt wurde, ist nicht festgehalten: es ging nicht. Das Feld noch einmal verlassen, sobald es wieder geht, oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
+    </message>
+    <message>
+        <source>%1 lies ahead: only what has happened is recorded.</source>
+        <translation>%1 liegt in der Zukunft: eingetragen wird nur, was geschehen ist.</translation>
     </message>
 </context>
 <context>
@@ -20175,6 +20203,10 @@
     <message>
         <source>The visit that was asked for is no longer on record. Press again to record what was said as a visit of its own.</source>
         <translation>Der Besuch, um den gebeten wurde, ist nicht mehr verzeichnet. Noch einmal drücken, um das Gesagte als eigenen Besuch festzuhalten.</translation>
+    </message>
+    <message>
+        <source>It was asked for on %1; the day of the visit cannot lie before that.</source>
+        <translation>Er wurde am %1 angefragt; der Tag des Besuchs kann nicht davor liegen.</translation>
     </message>
 </context>
 <context>

@@ -13008,6 +13008,10 @@
         <source>Cancel</source>
         <translation>Annuler</translation>
     </message>
+    <message>
+        <source>%1 lies ahead: only what has happened is recorded.</source>
+        <translation>%1 est à venir&#xa0;: on n’inscrit que ce qui est arrivé.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::AirframePanel</name>
@@ -14336,6 +14340,10 @@
         <source>Deviation %1</source>
         <translation>Écart %1</translation>
     </message>
+    <message>
+        <source>A weight is not below zero.</source>
+        <translation>Une masse n’est pas négative.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::DailyCopy</name>
@@ -14524,6 +14532,10 @@
     <message>
         <source>All of these have their weight and arm on record.</source>
         <translation>La masse et le bras de levier de tous sont enregistrés.</translation>
+    </message>
+    <message>
+        <source>A weight is not below zero.</source>
+        <translation>Une masse n’est pas négative.</translation>
     </message>
 </context>
 <context>
@@ -16664,6 +16676,14 @@
         <source>It could not be kept, and the limits are those from before.</source>
         <translation>La conservation a échoué&#xa0;; les limites sont celles d’avant.</translation>
     </message>
+    <message>
+        <source>A torque is not below zero.</source>
+        <translation>Un couple n’est pas négatif.</translation>
+    </message>
+    <message>
+        <source>It needs its unit.</source>
+        <translation>Il faut l’unité.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PacketForm</name>
@@ -17796,6 +17816,10 @@
         <source>Tick none</source>
         <translation>Tout décocher</translation>
     </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>Il n’y a pas de dossier %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ProjectView</name>
@@ -17867,6 +17891,10 @@
     <message>
         <source>What was typed here is not on record, as it could not be kept. Leave the field once more when that is possible, or do the same once more to leave without it.</source>
         <translation>Ce qui a été tapé ici n’a pas pu être conservé. Quitter encore une fois le champ quand ce sera possible, ou refaire la même chose pour partir sans.</translation>
+    </message>
+    <message>
+        <source>%1 lies ahead: only what has happened is recorded.</source>
+        <translation>%1 est à venir&#xa0;: on n’inscrit que ce qui est arrivé.</translation>
     </message>
 </context>
 <context>
@@ -20175,6 +20203,10 @@
     <message>
         <source>The visit that was asked for is no longer on record. Press again to record what was said as a visit of its own.</source>
         <translation>La visite demandée n’est plus inscrite. Pressez de nouveau pour noter ce qui a été dit comme une visite à part.</translation>
+    </message>
+    <message>
+        <source>It was asked for on %1; the day of the visit cannot lie before that.</source>
+        <translation>Elle a été demandée le %1&#xa0;; le jour de la visite ne peut être avant.</translation>
     </message>
 </context>
 <context>
