@@ -247,7 +247,7 @@ CsvPlan planCsv(const CsvTable &table, RecordType type, const CsvColumns &column
         plan.rows[row.line].fate = CsvRow::Fate::Added;
     for (const auto &[record, position] : reading.document.positions) {
         CsvRow &row = plan.rows[ids.rows()[position].line];
-        row.record = designated(plan.import.merged, record);
+        row.record = spoken(plan.import.merged, record);
         if (records.find(record.type, record.id))
             row.fate = CsvRow::Fate::AlreadyThere;
     }

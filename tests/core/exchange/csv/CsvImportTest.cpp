@@ -67,6 +67,8 @@ TEST_CASE("A list of parts finds the parents within itself and on record")
     CHECK(sentences(plan).empty());
     CHECK(fates(plan) == std::vector{Fate::Added, Fate::Added, Fate::Blank, Fate::Added});
     CHECK(english(plan.rows[1].record) == "part W-R1-A “Clip”");
+    const auto nut = planOf(project, RecordType::PartLine, "name,quantity\nNut,3\n");
+    CHECK(english(nut.rows[0].record) == "packing line “Nut”");
     CHECK(plan.rows[3].row == 5);
     const auto &parts = plan.import.merged.components;
     CHECK(parts.find(Id<Component>{1001})->parent_id == wing);
