@@ -13192,6 +13192,10 @@
         <source>A backup is running already.</source>
         <translation>Es läuft schon eine Sicherung.</translation>
     </message>
+    <message>
+        <source>There is no folder %1; plug its disk in, or make it.</source>
+        <translation>Den Ordner %1 gibt es nicht; seinen Datenträger anschließen oder den Ordner anlegen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupKeeper</name>

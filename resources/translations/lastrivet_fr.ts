@@ -13192,6 +13192,10 @@
         <source>A backup is running already.</source>
         <translation>Une sauvegarde est déjà en cours.</translation>
     </message>
+    <message>
+        <source>There is no folder %1; plug its disk in, or make it.</source>
+        <translation>Il n’y a pas de dossier %1&#xa0;; branchez son disque, ou créez-le.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupKeeper</name>

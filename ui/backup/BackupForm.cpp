@@ -11,6 +11,8 @@
 #include "ui/widgets/Overlay.h"
 
 #include <QCheckBox>
+#include <QDir>
+#include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
@@ -111,6 +113,12 @@ bool BackupForm::perform()
 {
     if (m_shelf->folder().isEmpty()) {
         hint(tr("It needs a folder, best on a disk that is only plugged in for this."));
+        m_shelf->setFocus();
+        return false;
+    }
+    if (const QString folder = m_shelf->folder(); !QFileInfo(folder).isDir()) {
+        hint(tr("There is no folder %1; plug its disk in, or make it.")
+                 .arg(QDir::toNativeSeparators(folder)));
         m_shelf->setFocus();
         return false;
     }

@@ -175,6 +175,21 @@ TEST_CASE("A backup that cannot be made is told in a sentence")
     CHECK(bench.isNoticed());
 }
 
+TEST_CASE("A folder that is not there is said in the form for backups, which stays to be put right")
+{
+    Bench bench;
+    BackupForm &form = bench.window.backupForm();
+    form.open(bench.keeper());
+    const auto line = QStringLiteral("Folder on another disk");
+    test::type(form, line, pathText(bench.folder / "gone"));
+    test::press(form, QStringLiteral("Back up now"));
+    CHECK(test::says(form, QStringLiteral("plug its disk in")));
+    REQUIRE(form.isVisible());
+    test::type(form, line, pathText(bench.shelf));
+    test::press(form, QStringLiteral("Back up now"));
+    CHECK_FALSE(form.isVisible());
+}
+
 TEST_CASE("What is chosen for backups is kept without making one")
 {
     Bench bench;
