@@ -17907,6 +17907,10 @@
         <source>Nothing on record is called “%1”; the line is as it was before.</source>
         <translation>Nichts Aufgezeichnetes heißt „%1“; die Zeile ist wie zuvor.</translation>
     </message>
+    <message>
+        <source>Nothing on record is called “%1”.</source>
+        <translation>Nichts Aufgezeichnetes heißt „%1“.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordSetEditor</name>

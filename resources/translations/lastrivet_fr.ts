@@ -17907,6 +17907,10 @@
         <source>Nothing on record is called “%1”; the line is as it was before.</source>
         <translation>Rien d’enregistré ne s’appelle «&#xa0;%1&#xa0;»&#xa0;; la ligne est comme avant.</translation>
     </message>
+    <message>
+        <source>Nothing on record is called “%1”.</source>
+        <translation>Rien d’enregistré ne s’appelle «&#xa0;%1&#xa0;».</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::RecordSetEditor</name>

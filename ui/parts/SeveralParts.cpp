@@ -56,6 +56,7 @@ public:
         addField(SeveralParts::tr("Place"), m_place);
         addField(SeveralParts::tr("Shelf"), m_shelf);
         addField(SeveralParts::tr("Move into"), m_inside);
+        m_inside->keepUnknown();
         setLeavable(false);
         noteFields();
         // It stands there always: who leaves it drops what is typed.
@@ -75,7 +76,11 @@ public:
 protected:
     bool perform() override
     {
-        m_inside->settle();
+        if (!m_inside->settle()) {
+            hint(m_inside->unknownWords());
+            m_inside->setFocus();
+            return false;
+        }
         const auto kind = chosenIn<ComponentKind>(*m_kind);
         const auto construction = chosenIn<Construction>(*m_construction);
         const std::string zone = toStd(m_zone->text());

@@ -70,6 +70,8 @@ UseForm::UseForm(Session &session, QWidget *parent)
 {
     for (const auto sample : Words<Sample>::list)
         m_sample->addItem(plainWord(sample));
+    for (RecordLine *line : {m_part, m_other})
+        line->keepUnknown();
     m_other->setPlaceholderText(tr("none"));
     m_warmth->setPlaceholderText(tr("18-21"));
     m_cure->setPlaceholderText(tr("14 d, 24 h; from the data sheet"));
@@ -148,8 +150,13 @@ bool UseForm::readCure(MaterialUse &use)
 
 std::optional<MaterialUse> UseForm::filled()
 {
-    m_part->settle();
-    m_other->settle();
+    for (RecordLine *line : {m_part, m_other}) {
+        if (!line->settle()) {
+            hint(line->unknownWords());
+            line->setFocus();
+            return std::nullopt;
+        }
+    }
     MaterialUse use;
     use.lot_ids = {m_lot};
     if (m_other->chosen() != 0)

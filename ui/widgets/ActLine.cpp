@@ -39,6 +39,8 @@ ActLine::ActLine(Session &session, QWidget *parent)
     , m_confirm(new QPushButton(this))
 {
     build();
+    for (RecordLine *line : {m_person, m_tool})
+        line->keepUnknown();
     hide();
 }
 
@@ -215,8 +217,12 @@ void ActLine::explain(const QString &why, QWidget *field)
 /// What was answered; empty when something is missing, which is then said.
 std::optional<ActLine::Answer> ActLine::answer()
 {
-    m_person->settle();
-    m_tool->settle();
+    for (RecordLine *line : {m_person, m_tool}) {
+        if (!line->settle()) {
+            explain(line->unknownWords(), line);
+            return std::nullopt;
+        }
+    }
     Answer given{m_text->text().trimmed(), std::nullopt, Id<Person>{m_person->chosen()},
                  entry::parseDuration(toStd(m_duration->text())), Id<Tool>{m_tool->chosen()}};
     given.day = entry::parseDayText(toStd(m_day->text()), m_session.today());

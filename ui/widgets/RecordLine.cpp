@@ -69,24 +69,32 @@ void RecordLine::take(int row)
     Q_EMIT chosenByPerson(m_chosen);
 }
 
-void RecordLine::settle()
+bool RecordLine::settle()
 {
     if (!isModified() || m_completer->popup()->isVisible())
-        return;
+        return true;
     if (text().trimmed().isEmpty()) {
         setChosen(0);
         Q_EMIT chosenByPerson(0);
-        return;
+        return true;
     }
     const auto records = m_session.records();
     m_offered = candidates(*records, m_session.partFinder(), m_type, text(), 1);
     if (!m_offered.empty()) {
         take(0);
-        return;
+        return true;
     }
+    if (m_keepsUnknown)
+        return false;
     m_session.complain(tr("Nothing on record is called “%1”; the line is as it was before.")
                            .arg(text().trimmed()));
     setChosen(m_chosen);
+    return false;
+}
+
+QString RecordLine::unknownWords() const
+{
+    return tr("Nothing on record is called “%1”.").arg(text().trimmed());
 }
 
 void RecordLine::keyPressEvent(QKeyEvent *event)

@@ -26,8 +26,13 @@ public:
     std::int64_t chosen() const { return m_chosen; }
     /// Shows a record; emits nothing.
     void setChosen(std::int64_t id);
-    /// Takes what is typed when it fits one record best.
-    void settle();
+    /// Takes what is typed when it fits one record best; false when it fits none.
+    bool settle();
+    /// Where something is done with what is chosen: words that fit no record stay, instead of
+    /// giving way to what was chosen before.
+    void keepUnknown() { m_keepsUnknown = true; }
+    /// What is said of words that fit no record.
+    QString unknownWords() const;
     /// True between typing and settling.
     bool isBeingTyped() const { return isModified(); }
     /// Puts words in that were typed before and are to be settled yet.
@@ -46,6 +51,7 @@ private:
     Session &m_session;
     RecordType m_type;
     std::int64_t m_chosen = 0;
+    bool m_keepsUnknown = false;
     QStringListModel *m_names;
     QCompleter *m_completer;
     std::vector<std::int64_t> m_offered;

@@ -246,6 +246,32 @@ TEST_CASE("The picture of steps is walked by keyboard, joins steps, and refuses 
         QStringLiteral("Clamp the wires in bay 3 → Rivet the upper skin")));
 }
 
+TEST_CASE("A decision by a name that nobody has is not recorded as that of who was proposed")
+{
+    PartsWindow window;
+    window.show({RecordType::Component, window.workshop.bay.value()});
+    window.page.findChild<ui::PartDetail *>()->showRecord({RecordType::Deviation, 0});
+    window.enter(QStringLiteral("New deviation: what differs"), QStringLiteral("Thicker doubler"));
+    const auto id = newest<Deviation>(*window.records()).id;
+    REQUIRE(window.session->change(QStringLiteral("Asked"), [&](Edit &edit) {
+        edit.update(id, [&](Deviation &deviation) {
+            deviation.asked_of = window.workshop.inspector;
+            deviation.asked_on = edit.today();
+        });
+    }));
+    QTest::mouseClick(&window.button(QStringLiteral("Mark as approved…")), Qt::LeftButton);
+    window.field(QStringLiteral("On what basis")).setText(QStringLiteral("Letter of 12 March"));
+    QLineEdit &by = window.field(QStringLiteral("By"));
+    by.selectAll();
+    QTest::keyClicks(&by, QStringLiteral("Quentin Zyx"));
+    // Nor when it is pressed once more.
+    for (int i = 0; i < 2; ++i) {
+        QTest::keyClick(&by, Qt::Key_Return);
+        CHECK_FALSE(window.records()->find(id)->decided_on.has_value());
+        CHECK(by.text() == QStringLiteral("Quentin Zyx"));
+    }
+}
+
 TEST_CASE(
     "A deviation goes from raised to built, with its letter, and stands in the whole list too")
 {
