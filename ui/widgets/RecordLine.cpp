@@ -10,11 +10,14 @@
 #include <QKeyEvent>
 #include <QStringListModel>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
 
 constexpr std::size_t offeredAtOnce = 12;
+constexpr std::size_t comparedAtMost = 1000;
 
 } // namespace
 
@@ -79,9 +82,14 @@ bool RecordLine::settle()
         return true;
     }
     const auto records = m_session.records();
-    m_offered = candidates(*records, m_session.partFinder(), m_type, text(), 1);
+    m_offered = candidates(*records, m_session.partFinder(), m_type, text(), comparedAtMost);
     if (!m_offered.empty()) {
-        take(0);
+        // "Jo" is Jo, also where Joan came on record before.
+        const QString typed = text().trimmed();
+        const auto called = std::ranges::find_if(m_offered, [&](std::int64_t id) {
+            return shortName(*records, {m_type, id}).compare(typed, Qt::CaseInsensitive) == 0;
+        });
+        take(called == m_offered.end() ? 0 : int(called - m_offered.begin()));
         return true;
     }
     if (m_keepsUnknown)

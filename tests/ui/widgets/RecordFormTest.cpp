@@ -155,6 +155,27 @@ TEST_CASE("A day of what has happened cannot lie ahead in the fields of a record
     CHECK(session->records()->find(weighing)->weighed_on == session->today().plusDays(-1));
 }
 
+TEST_CASE("Who is called as it was typed is taken before somebody whose name begins so")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Id<Person> jo;
+    REQUIRE(session->change(QStringLiteral("Made"), [&](Edit &edit) {
+        Person person;
+        person.name = "Joan";
+        person.roles = {Role::Helper};
+        edit.put(person);
+        person.name = "Jo";
+        jo = edit.put(person);
+    }));
+    RecordLine line(*session, RecordType::Person);
+    line.setText(QStringLiteral("jo"));
+    line.setModified(true);
+    CHECK(line.settle());
+    CHECK(line.chosen() == jo.value());
+    CHECK(line.text() == QStringLiteral("Jo"));
+}
+
 TEST_CASE("Fields and lists name records without the number that the program counts them by")
 {
     test::Workshop workshop;
