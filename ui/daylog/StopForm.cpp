@@ -142,7 +142,7 @@ void StopForm::ask()
     m_typed = minutesTyped();
     m_stopped->setText(isLong ? QString() : clockText(m_session.now()));
     m_measured = isLong ? QString() : hoursText(std::max(worked, Minutes{1}));
-    m_worked->setText(m_measured);
+    m_worked->setText(m_typed ? hoursText(*m_typed) : m_measured);
     takeUpTimes(*timer, unkept);
     m_why->hide();
     askAboutSigned();

@@ -341,6 +341,17 @@ TEST_CASE("A time that is typed among the words is how long it took, and is seen
         QTest::keyClick(&done, Qt::Key_Delete);
         CHECK(worked.text() == QStringLiteral("0 h 30"));
     }
+    SECTION("also when the clock was kept running in between")
+    {
+        window.press(QStringLiteral("Keep it running"));
+        window.workshop.clock.advance(std::chrono::minutes{10});
+        window.press(QStringLiteral("Stop work"));
+        CHECK(done.text() == QStringLiteral("1h15 rudder: drilled"));
+        CHECK(worked.text() == QStringLiteral("1 h 15"));
+        QTest::keyClick(&done, Qt::Key_Return);
+        CHECK(window.latest().minutes == Minutes{75});
+        CHECK(window.latest().note == "drilled");
+    }
 }
 
 TEST_CASE("What was answered about inspected work is asked anew for the next work there")
