@@ -209,6 +209,9 @@ void PartTree::bring(Id<Component> part)
     const QModelIndex index = m_filtered->mapFromSource(m_model->indexOf(part));
     if (!index.isValid())
         return;
+    // Scrolling to it does so too, but not while something is dragged.
+    for (QModelIndex above = index.parent(); above.isValid(); above = above.parent())
+        m_view->expand(above);
     m_view->setCurrentIndex(index);
     // With Ctrl held down, as in a shortcut, the view moves its cursor and selects nothing.
     m_view->selectionModel()->select(index, QItemSelectionModel::ClearAndSelect |
@@ -276,10 +279,24 @@ void PartTree::filter()
     updateWords();
 }
 
+/// Who takes the place of a part that goes: what follows it, stands before it, or holds it.
+std::vector<Id<Component>> PartTree::heirs() const
+{
+    const QModelIndex index = m_view->currentIndex();
+    std::vector<Id<Component>> parts;
+    for (const QModelIndex &other : {index.siblingAtRow(index.row() + 1),
+                                     index.siblingAtRow(index.row() - 1), index.parent()}) {
+        if (other.isValid())
+            parts.push_back(m_model->partAt(m_filtered->mapToSource(other)));
+    }
+    return parts;
+}
+
 void PartTree::apply(const ChangeNotice &notice)
 {
     const Id<Component> kept = current();
     const auto parts = chosen();
+    const auto next = heirs();
     m_isFollowing = true;
     m_filtered->look(*notice.after);
     m_model->apply(notice);
@@ -290,6 +307,12 @@ void PartTree::apply(const ChangeNotice &notice)
     // A move closes what was open; what is chosen stays chosen and in sight.
     if (isOther && parts.size() <= 1 && kept)
         bring(kept);
+    // Whoever weeds out parts goes on where they were.
+    const auto isLive = [&](Id<Component> part) { return notice.after->findLive(part) != nullptr; };
+    if (kept && !isLive(kept) && !m_view->selectionModel()->hasSelection()) {
+        if (const auto heir = std::ranges::find_if(next, isLive); heir != next.end())
+            bring(*heir);
+    }
     m_isFollowing = false;
     m_whole->setChecked(!current());
     updateWords();

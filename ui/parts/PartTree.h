@@ -65,6 +65,7 @@ private:
     bool isUsed(int column) const;
     void filter();
     void bring(Id<Component> part);
+    std::vector<Id<Component>> heirs() const;
     void updateWords();
 
     Session &m_session;

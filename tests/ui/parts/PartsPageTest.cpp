@@ -4,6 +4,7 @@
 
 #include "core/project/acts/PartActs.h"
 #include "tests/ui/parts/PartsWindow.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/ModelWatch.h"
 #include "ui/parts/PartDetail.h"
 #include "ui/parts/PartTreeModel.h"
@@ -50,9 +51,14 @@ TEST_CASE("Parts are added inside and beside, moved and withdrawn by keyboard")
 
     window.tree().setFocus();
     QTest::keyClick(&window.tree(), Qt::Key_Delete);
+    // A part without a code is asked about by its name alone.
+    CHECK(says(window.page,
+               QStringLiteral("Part “Bay 4” will count nowhere any more; the journal keeps it.")));
     QTest::keyClicks(&window.field(QStringLiteral("Why")), QStringLiteral("no such bay"));
     QTest::keyClick(&window.field(QStringLiteral("Why")), Qt::Key_Return);
     CHECK_FALSE(window.session->records()->findLive(added));
+    // What stood beside it is chosen now, not the whole aircraft.
+    CHECK(window.page.shownPart() == window.workshop.bay);
 }
 
 TEST_CASE("A step is ticked and unticked in the list, and a new one is added below")
@@ -172,6 +178,38 @@ TEST_CASE("A drop moves the part as a change that can be undone")
     session->undo();
     CHECK_FALSE(model.indexOf(workshop.rudder).parent().isValid());
     watch.check();
+}
+
+namespace {
+
+/// What the view is at while somebody drags.
+struct Dragging : QTreeView {
+    using QTreeView::setState;
+    static constexpr State state = DraggingState;
+};
+
+} // namespace
+
+TEST_CASE("A part that is dropped into a closed one is in sight there")
+{
+    PartsWindow window;
+    QTreeView &tree = window.tree();
+    QAbstractItemModel &model = *tree.model();
+    const auto indexOf = [&](Id<Component> part) {
+        const auto found =
+            model.match(model.index(0, 0), ui::PartTreeModel::IdRole, qlonglong(part.value()), 1,
+                        Qt::MatchFlags(Qt::MatchExactly) | Qt::MatchRecursive);
+        REQUIRE_FALSE(found.isEmpty());
+        return found.front();
+    };
+    window.show({RecordType::Component, window.workshop.rudder.value()});
+    tree.collapse(indexOf(window.workshop.wing));
+    const std::unique_ptr<QMimeData> data(model.mimeData({indexOf(window.workshop.rudder)}));
+    (tree.*&Dragging::setState)(Dragging::state);
+    model.dropMimeData(data.get(), Qt::MoveAction, -1, -1, indexOf(window.workshop.wing));
+    CHECK(window.records()->find(window.workshop.rudder)->parent_id == window.workshop.wing);
+    CHECK(tree.isExpanded(indexOf(window.workshop.wing)));
+    CHECK(tree.currentIndex() == indexOf(window.workshop.rudder));
 }
 
 TEST_CASE("The tree keeps pace with sixty random moves, additions and withdrawals")
