@@ -135,10 +135,7 @@ MainWindow::~MainWindow()
 
 void MainWindow::restorePlace()
 {
-    // The message line is at the foot of the window: on a small screen it would lie below its edge.
-    constexpr int frameHeight = 48;
-    const int room = screen()->availableGeometry().height() - frameHeight;
-    resize(1280, std::min(800, room));
+    resize(1280, 800);
     restoreGeometry(m_surroundings.settings.value(placeKey).toByteArray());
     if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
         return;
@@ -152,12 +149,13 @@ void MainWindow::restorePlace()
 
 void MainWindow::closeEvent(QCloseEvent *event)
 {
-    m_surroundings.settings.setValue(placeKey, saveGeometry());
     if (!mayLeave()) {
         event->ignore();
         return;
     }
     closeProject();
+    // Not before: the bench covers the screen, and what comes next is no bench.
+    m_surroundings.settings.setValue(placeKey, saveGeometry());
     event->accept();
 }
 
