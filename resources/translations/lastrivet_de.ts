@@ -14470,7 +14470,7 @@
     </message>
     <message>
         <source>In front of the colon: how long, which day, parts joined by +, “with” a name. Behind it the note, and “done” with the steps to tick.</source>
-        <translation>Vor dem Doppelpunkt: wie lange, welcher Tag, Teile mit + verbunden, „with“ oder „mit“ ein Name. Dahinter die Anmerkung, und „done“ mit den Schritten zum Abhaken.</translation>
+        <translation>Vor dem Doppelpunkt: wie lange, welcher Tag, Teile mit + verbunden, „mit“ ein Name. Dahinter die Anmerkung, und „erledigt“ mit den Schritten zum Abhaken.</translation>
     </message>
     <message>
         <source>Start work</source>
@@ -15265,7 +15265,7 @@
     </message>
     <message>
         <source>from which day</source>
-        <translation>ab welchem Tag</translation>
+        <translation>ab dem Tag</translation>
     </message>
     <message>
         <source>From</source>
@@ -15273,7 +15273,7 @@
     </message>
     <message>
         <source>until which day</source>
-        <translation>bis zu welchem Tag</translation>
+        <translation>bis zum Tag</translation>
     </message>
     <message>
         <source>Until</source>
@@ -15615,6 +15615,10 @@
     <message>
         <source>What was typed into the list is not brought in. The same once more drops it.</source>
         <translation>Was in die Liste getippt wurde, ist nicht übernommen. Dasselbe noch einmal verwirft es.</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
     </message>
 </context>
 <context>
@@ -19221,6 +19225,10 @@
         <source>Not logged yet: %1</source>
         <translation>Noch nicht eingetragen: %1</translation>
     </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawksPage</name>
@@ -19405,7 +19413,7 @@
     <name>lastrivet::ui::StopForm</name>
     <message>
         <source>as in the line for a new entry: with names, “done” and steps</source>
-        <translation>wie in der Zeile für einen neuen Eintrag: mit Namen, „done“ und Schritten</translation>
+        <translation>wie in der Zeile für einen neuen Eintrag: mit Namen, „erledigt“ und Schritten</translation>
     </message>
     <message>
         <source>Log it</source>
@@ -19893,6 +19901,10 @@
     <message>
         <source>ticks “%1”</source>
         <translation>hakt „%1“ ab</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>„%1“</translation>
     </message>
 </context>
 <context>

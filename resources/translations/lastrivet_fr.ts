@@ -14470,7 +14470,7 @@
     </message>
     <message>
         <source>In front of the colon: how long, which day, parts joined by +, “with” a name. Behind it the note, and “done” with the steps to tick.</source>
-        <translation>Avant les deux-points&#xa0;: durée, jour, pièces reliées par +, «&#xa0;with&#xa0;» ou «&#xa0;avec&#xa0;» un nom. Après, la note, et «&#xa0;done&#xa0;» avec les étapes à cocher.</translation>
+        <translation>Avant les deux-points&#xa0;: durée, jour, pièces reliées par +, «&#xa0;avec&#xa0;» un nom. Après, la note, et «&#xa0;fait&#xa0;» avec les étapes à cocher.</translation>
     </message>
     <message>
         <source>Start work</source>
@@ -15615,6 +15615,10 @@
     <message>
         <source>What was typed into the list is not brought in. The same once more drops it.</source>
         <translation>Ce qui a été tapé dans la liste n’est pas importé. La même chose encore une fois l’abandonne.</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>«&#xa0;%1&#xa0;»</translation>
     </message>
 </context>
 <context>
@@ -19221,6 +19225,10 @@
         <source>Not logged yet: %1</source>
         <translation>Pas encore inscrit&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>“%1”</source>
+        <translation>«&#xa0;%1&#xa0;»</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawksPage</name>
@@ -19405,7 +19413,7 @@
     <name>lastrivet::ui::StopForm</name>
     <message>
         <source>as in the line for a new entry: with names, “done” and steps</source>
-        <translation>comme dans la ligne d’une nouvelle entrée&#xa0;: avec noms, «&#xa0;done&#xa0;» et étapes</translation>
+        <translation>comme dans la ligne d’une nouvelle entrée&#xa0;: avec noms, «&#xa0;fait&#xa0;» et étapes</translation>
     </message>
     <message>
         <source>Log it</source>
@@ -19893,6 +19901,10 @@
     <message>
         <source>ticks “%1”</source>
         <translation>coche «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>«&#xa0;%1&#xa0;»</translation>
     </message>
 </context>
 <context>

@@ -133,7 +133,7 @@ void Understood::addFacts(const entry::EntryReading &reading)
     for (const auto step : reading.steps_done)
         add(tr("ticks “%1”").arg(shortName(*records, {RecordType::Step, step.value()})));
     if (!first.note.empty())
-        add(QStringLiteral("“%1”").arg(shortened(toQt(first.note))));
+        add(tr("“%1”").arg(shortened(toQt(first.note))));
 }
 
 } // namespace lastrivet::ui

@@ -69,7 +69,7 @@ QWidget *WorkersEditor::makeRow(std::size_t place)
     auto *minutes = new QLineEdit(worker.minutes ? hoursText(*worker.minutes) : QString(), row);
     minutes->setPlaceholderText(tr("all of it"));
     minutes->setAccessibleName(tr("How long %1 worked").arg(name));
-    minutes->setMaximumWidth(90);
+    minutes->setMaximumWidth(130);
     auto *paid = new QCheckBox(tr("paid"), row);
     paid->setChecked(worker.paid);
     auto *removal = flatButton(tr("Remove"), row);

@@ -315,7 +315,7 @@ QString ListDialog::whatIsMissing(const exchange::CsvColumns &columns) const
     const RecordType type = input().type;
     QStringList fields;
     for (const std::string_view field : exchange::unfilled(type, columns))
-        fields << QStringLiteral("“%1”").arg(fieldTitle(*describe(type).find(field)));
+        fields << tr("“%1”").arg(fieldTitle(*describe(type).find(field)));
     if (fields.isEmpty())
         return {};
     return tr("No column fills %1: choose on the left which one does.")

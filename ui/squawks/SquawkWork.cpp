@@ -212,7 +212,7 @@ void SquawkWork::understand()
     QStringList words{dateText(*session.began),
                       session.minutes ? hoursText(*session.minutes) : tr("no time written down")};
     if (!session.note.empty())
-        words.append(QStringLiteral("“%1”").arg(toQt(session.note)));
+        words.append(tr("“%1”").arg(toQt(session.note)));
     if (isOfClock())
         words.append(tr("the clock is stopped"));
     for (const auto *said : {&read.errors, &read.problems}) {
