@@ -43,28 +43,54 @@ Minutes between(int from, int to)
     return Minutes{(to - from + day) % day};
 }
 
-std::optional<ClockRead> span(std::string_view from, std::string_view to, std::size_t words)
+/// What says that an hour without minutes is one, and no length of time.
+struct Hours {
+    /// Behind "at", or between "from" and "to": `14h`.
+    bool are_said = false;
+    /// In front of `Uhr`: the bare `14`.
+    bool are_of_clock = false;
+};
+
+std::optional<int> clockOrHour(std::string_view word, Hours hours)
 {
-    const auto began = parseClock(from);
-    const auto ended = parseClock(to);
+    const auto clock = parseClock(word);
+    const bool isMarked = word.ends_with('h');
+    if (clock || !(hours.are_of_clock || (hours.are_said && isMarked)))
+        return clock;
+    const auto hour = digits(word.substr(0, word.size() - (isMarked ? 1 : 0)), 1, 2);
+    return hour && *hour <= 23 ? std::optional(*hour * 60) : std::nullopt;
+}
+
+/// The `Uhr` of `14 Uhr`.
+bool isUhr(const EntryWords &line, std::size_t i)
+{
+    return i < line.count() && line.folded(i) == "uhr";
+}
+
+std::optional<ClockRead> span(std::string_view from, std::string_view to, Hours hours,
+                              std::size_t words)
+{
+    const auto began = clockOrHour(from, hours);
+    const auto ended = clockOrHour(to, hours);
     if (!began || !ended || *began == *ended)
         return std::nullopt;
-    return ClockRead{*began, between(*began, *ended), words};
+    return ClockRead{*began, between(*began, *ended), words + (hours.are_of_clock ? 1 : 0)};
 }
 
 /// `9:15-11:30`, `9:15 - 11:30` or `9:15 to 11:30`.
-std::optional<ClockRead> readSpan(const EntryWords &line, std::size_t first)
+std::optional<ClockRead> readSpan(const EntryWords &line, std::size_t first, bool isNamed)
 {
     const std::string_view word = line.folded(first);
     if (const Dash dash = dashIn(word); dash.bytes > 0)
-        return span(word.substr(0, dash.begin), word.substr(dash.begin + dash.bytes), 1);
+        return span(word.substr(0, dash.begin), word.substr(dash.begin + dash.bytes),
+                    {false, isUhr(line, first + 1)}, 1);
     if (first + 2 >= line.count())
         return std::nullopt;
     const std::string_view middle = line.folded(first + 1);
     const bool isDash = !middle.empty() && dashIn(middle).bytes == middle.size();
     if (!isDash && !words::isOneOf(middle, words::until))
         return std::nullopt;
-    return span(word, line.folded(first + 2), 3);
+    return span(word, line.folded(first + 2), {isNamed && !isDash, isUhr(line, first + 3)}, 3);
 }
 
 } // namespace
@@ -94,10 +120,11 @@ std::optional<ClockRead> readClock(const EntryWords &line, std::size_t first)
     const std::size_t at = first + (isNamed ? 1 : 0);
     if (at >= line.count())
         return std::nullopt;
-    auto read = readSpan(line, at);
+    auto read = readSpan(line, at, isNamed);
     if (!read && isNamed) {
-        if (const auto from = parseClock(line.folded(at)))
-            read = ClockRead{*from, std::nullopt, 1};
+        const Hours hours{words::isOneOf(line.folded(first), words::point), isUhr(line, at + 1)};
+        if (const auto from = clockOrHour(line.folded(at), hours))
+            read = ClockRead{*from, std::nullopt, std::size_t(hours.are_of_clock ? 2 : 1)};
     }
     if (read)
         read->words += isNamed ? 1 : 0;

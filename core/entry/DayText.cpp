@@ -93,9 +93,11 @@ std::optional<Moment> latestDay(int month, int number, Moment today)
     return std::nullopt;
 }
 
-/// A day's number, with the dot that German writes behind it.
+/// A day's number, with the dot that German writes behind it, or as French writes the first.
 std::optional<int> dayNumber(std::string_view word)
 {
+    if (word == "1er")
+        return 1;
     if (word.ends_with('.'))
         word.remove_suffix(1);
     const auto number = wholeNumber(word);

@@ -115,7 +115,7 @@ std::size_t EntryParser::takeSteps(std::size_t i)
 std::size_t EntryParser::takeSquawk(std::size_t i)
 {
     const std::string &word = m_words.folded(i);
-    const bool isWord = word == "squawk" || word == "sq";
+    const bool isWord = words::isOneOf(word, words::squawk);
     const bool isSign = word.starts_with('#') && word.size() > 1;
     if (!isSign && (!isWord || i + 1 >= m_words.count()))
         return 0;

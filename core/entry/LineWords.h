@@ -17,9 +17,13 @@ constexpr std::array<std::string_view, 4> paid{"paid", "bezahlt", "payé", "pay�
 constexpr std::array<std::string_view, 6> done{"done", "erledigt", "fertig",
                                                "fait", "faits",    "terminé"};
 constexpr std::array<std::string_view, 7> at{"at", "from", "um", "ab", "von", "à", "de"};
+/// Of these, what stands before a point in time and never before a length of it.
+constexpr std::array<std::string_view, 4> point{"at", "um", "ab", "à"};
 constexpr std::array<std::string_view, 4> until{"to", "until", "bis", "à"};
 /// Before a day: "on Friday", "am Freitag".
 constexpr std::array<std::string_view, 3> on{"on", "am", "le"};
+
+constexpr std::array<std::string_view, 4> squawk{"squawk", "sq", "beanstandung", "anomalie"};
 
 template <std::size_t count>
 constexpr bool isOneOf(std::string_view word, const std::array<std::string_view, count> &known)

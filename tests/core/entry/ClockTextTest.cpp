@@ -47,6 +47,19 @@ TEST_CASE("A span of the clock is read with any dash, or in words")
     CHECK(read("at 9:15") == "555/2");
 }
 
+TEST_CASE("An hour needs no minutes where German and French say that it is one")
+{
+    CHECK(read("à 14h") == "840/2");
+    CHECK(read("um 14 Uhr") == "840/3");
+    CHECK(read("ab 9:30 Uhr") == "570/3");
+    CHECK(read("de 9h à 11h") == "540+120/4");
+    CHECK(read("von 9 bis 11:30 Uhr") == "540+150/5");
+    CHECK(read("9-11 Uhr") == "540+120/2");
+    // A length of time, or nothing.
+    for (const auto text : {"9h", "2h à 3h", "de 2h", "um 14", "um 25 Uhr", "um Uhr", "2h - 3h"})
+        CHECK(read(text) == "none");
+}
+
 TEST_CASE("What is no clock time is left alone")
 {
     for (const auto text : {"12-3", "1:30", "at noon", "at", "9:15-9:15", "9:15-25:00", "LW-R3"})

@@ -55,6 +55,8 @@ TEST_CASE("Days are read in German and French too")
     CHECK(read("3 mars") == "2026-03-03");
     CHECK(read("1 févr. 2024") == "2024-02-01");
     CHECK(read("15 août") == "2025-08-15");
+    CHECK(read("1er mars") == "2026-03-01");
+    CHECK(read("1er novembre 2024") == "2024-11-01");
     CHECK(read("3.3.") == "2026-03-03");
     CHECK(read("31.12.") == "2025-12-31");
     CHECK(read("1.2.2024") == "2024-02-01");

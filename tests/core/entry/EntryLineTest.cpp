@@ -255,6 +255,11 @@ TEST_CASE("The line may be German or French")
     CHECK(french.kind == WorkKind::Finishing);
     CHECK(bench.one("am Freitag 1h LA Nacharbeit: x").kind == WorkKind::Rework);
     CHECK(bench.one("am Freitag 1h LA: x").began == Moment::parse("2026-03-13"));
+    const auto afternoon = bench.one("hier à 14h 2h LA : x");
+    CHECK(afternoon.began == Moment::parse("2026-03-13T14:00"));
+    CHECK(afternoon.minutes == Minutes{120});
+    CHECK(bench.one("45m Beanstandung 12: x").squawk_id == Id<Squawk>{50});
+    CHECK(bench.one("45m anomalie 12 : x").squawk_id == Id<Squawk>{50});
 }
 
 TEST_CASE("A duration beside a span of the clock leaves the breaks out")
