@@ -204,14 +204,19 @@ std::vector<Id<Component>> PartTree::chosen() const
     return parts;
 }
 
+/// Scrolling to it does so too, but not while something is dragged.
+void PartTree::openAbove(const QModelIndex &index)
+{
+    for (QModelIndex above = index.parent(); above.isValid(); above = above.parent())
+        m_view->expand(above);
+}
+
 void PartTree::bring(Id<Component> part)
 {
     const QModelIndex index = m_filtered->mapFromSource(m_model->indexOf(part));
     if (!index.isValid())
         return;
-    // Scrolling to it does so too, but not while something is dragged.
-    for (QModelIndex above = index.parent(); above.isValid(); above = above.parent())
-        m_view->expand(above);
+    openAbove(index);
     m_view->setCurrentIndex(index);
     // With Ctrl held down, as in a shortcut, the view moves its cursor and selects nothing.
     m_view->selectionModel()->select(index, QItemSelectionModel::ClearAndSelect |
@@ -307,6 +312,10 @@ void PartTree::apply(const ChangeNotice &notice)
     // A move closes what was open; what is chosen stays chosen and in sight.
     if (isOther && parts.size() <= 1 && kept)
         bring(kept);
+    if (isOther && parts.size() > 1) {
+        for (const Id<Component> part : parts)
+            openAbove(m_filtered->mapFromSource(m_model->indexOf(part)));
+    }
     // Whoever weeds out parts goes on where they were.
     const auto isLive = [&](Id<Component> part) { return notice.after->findLive(part) != nullptr; };
     if (kept && !isLive(kept) && !m_view->selectionModel()->hasSelection()) {

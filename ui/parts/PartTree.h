@@ -64,6 +64,7 @@ private:
     void fitColumns();
     bool isUsed(int column) const;
     void filter();
+    void openAbove(const QModelIndex &index);
     void bring(Id<Component> part);
     std::vector<Id<Component>> heirs() const;
     void updateWords();
