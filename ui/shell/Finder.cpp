@@ -4,6 +4,7 @@
 
 #include "core/readiness/Names.h"
 #include "core/records/Description.h"
+#include "core/records/Designation.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/ProjectView.h"
@@ -77,6 +78,34 @@ std::vector<std::int64_t> newestOf(RecordType type, const Records &records)
     std::reverse(ids.begin(), ids.end());
     ids.resize(std::min(ids.size(), mostOfKind));
     return ids;
+}
+
+/// What has that code or number, said alone or behind its kind as in squawk 12: who types it means
+/// it, however many others begin with it.
+std::vector<RecordRef> called(const QString &words, const Records &records)
+{
+    const QStringList typed = words.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    std::vector<RecordRef> found;
+    if (typed.isEmpty() || typed.size() > 2)
+        return found;
+    const auto isSame = [](const QString &one, const QString &other) {
+        return one.compare(other, Qt::CaseInsensitive) == 0;
+    };
+    const auto look = [&](RecordType type, const auto &table, auto name) {
+        const std::string_view kind = noun(type);
+        if (typed.size() == 2 && !isSame(typed.front(), toQt(kind)) &&
+            !isSame(typed.front(), inWords({kind, {}})))
+            return;
+        for (const auto &record : table) {
+            if (!record.withdrawn_on && isSame(toQt(record.*name), typed.back()))
+                found.push_back({type, record.id.value()});
+        }
+    };
+    look(RecordType::Component, records.components, &Component::code);
+    look(RecordType::Squawk, records.squawks, &Squawk::number);
+    look(RecordType::Deviation, records.deviations, &Deviation::number);
+    look(RecordType::Bulletin, records.bulletins, &Bulletin::number);
+    return found;
 }
 
 } // namespace
@@ -177,8 +206,14 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
     const bool areMore = hits->size() > mostRecords;
     if (areMore)
         hits->pop_back();
-    for (const SearchHit &hit : *hits)
-        rows.push_back(rowOf(hit, *session.records()));
+    const auto records = session.records();
+    const auto first = called(words, *records);
+    for (const RecordRef &record : first)
+        rows.push_back(rowOf({record, {}, {}}, *records));
+    for (const SearchHit &hit : *hits) {
+        if (std::ranges::find(first, hit.record) == first.end())
+            rows.push_back(rowOf(hit, *records));
+    }
     if (areMore)
         rows.push_back({{RecordType::Project, 0},
                         tr("More records have these words; one more word finds fewer.")});

@@ -234,4 +234,18 @@ TEST_CASE("The menu of papers begins the builder's log on its page, and the pack
     CHECK(static_cast<ClosingsPage &>(opened.view().page(PageId::Closings)).packet().isVisible());
 }
 
+TEST_CASE("What has the typed code or number stands first among what is found")
+{
+    Opened opened;
+    const auto first = [&](const char *words) {
+        opened.window.openFinder();
+        opened.window.finder().line().setText(QString::fromUtf8(words));
+        return opened.window.finder().list().rows().row(0).record;
+    };
+    CHECK(first("lw") == RecordRef{RecordType::Component, opened.workshop.wing.value()});
+    CHECK(first("part LW") == RecordRef{RecordType::Component, opened.workshop.wing.value()});
+    CHECK(first("squawk 1") == RecordRef{RecordType::Squawk, opened.workshop.squawk.value()});
+    CHECK(first("squawk 9").id == 0);
+}
+
 } // namespace lastrivet::ui
