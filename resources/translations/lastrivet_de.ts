@@ -18408,6 +18408,10 @@
         <source>%1: cancelled, nothing was kept</source>
         <translation>%1: abgebrochen, nichts wurde behalten</translation>
     </message>
+    <message>
+        <source>Nothing had to be changed.</source>
+        <translation>Es war nichts zu ändern.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SeveralParts</name>

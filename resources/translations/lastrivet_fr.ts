@@ -18408,6 +18408,10 @@
         <source>%1: cancelled, nothing was kept</source>
         <translation>%1&#xa0;: annulé, rien n’a été gardé</translation>
     </message>
+    <message>
+        <source>Nothing had to be changed.</source>
+        <translation>Il n’y avait rien à changer.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SeveralParts</name>

@@ -81,7 +81,10 @@ void Session::lookAtClock()
 
 bool Session::report(const Result<ChangeNotice, Refusal> &result, const QString &sentence)
 {
-    if (result)
+    // Undo beside a change that was none would take back the one before it.
+    if (result && result->touched.empty())
+        Q_EMIT said(tr("Nothing had to be changed."), false);
+    else if (result)
         Q_EMIT said(sentence, true);
     else
         complain(tr("Nothing was changed: %1").arg(inWords(result.reason())));

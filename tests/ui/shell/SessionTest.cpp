@@ -51,6 +51,27 @@ TEST_CASE("A disk that fails under the running clock is told once, and the clock
     }
 }
 
+TEST_CASE("A change that changes nothing says so, and does not offer to take back the one before")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QSignalSpy said(session.get(), &Session::said);
+    const auto nameIt = [&] {
+        return session->change(QStringLiteral("Named"), [&](Edit &edit) {
+            Component part = *edit.records().find(workshop.rudder);
+            part.name = "Rudder, second";
+            edit.put(part);
+        });
+    };
+    CHECK(nameIt());
+    CHECK(nameIt());
+    REQUIRE(said.count() == 2);
+    CHECK(said.front().at(0).toString() == QStringLiteral("Named"));
+    CHECK(said.front().at(1).toBool());
+    CHECK(said.back().at(0).toString() == QStringLiteral("Nothing had to be changed."));
+    CHECK_FALSE(said.back().at(1).toBool());
+}
+
 TEST_CASE("Work does not start on a project that somebody else has open")
 {
     test::Workshop workshop;
