@@ -44,7 +44,7 @@ public:
             component.position = ++position;
             component.code = part.code;
             component.name = said(part.name);
-            component.zone = part.zone;
+            component.zone = said(part.zone);
             component.kind = part.kind;
             component.construction = part.construction;
             component.never_enclosed_why = said(part.never_enclosed_why);

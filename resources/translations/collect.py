@@ -128,7 +128,7 @@ def starter_texts(root):
         if isinstance(value, dict):
             for key, part in value.items():
                 if isinstance(part, str):
-                    if key in ("title", "name", "item", "method"):
+                    if key in ("title", "name", "zone", "item", "method"):
                         yield part
                 else:
                     yield from texts(part)

@@ -10112,6 +10112,86 @@
         <source>Wiring and lights in the wing</source>
         <translation>Leitungen und Lichter im Flügel</translation>
     </message>
+    <message>
+        <source>centre fuselage</source>
+        <translation>Mittelrumpf</translation>
+    </message>
+    <message>
+        <source>cockpit</source>
+        <translation>Cockpit</translation>
+    </message>
+    <message>
+        <source>elevator</source>
+        <translation>Höhenruder</translation>
+    </message>
+    <message>
+        <source>engine bay</source>
+        <translation>Motorraum</translation>
+    </message>
+    <message>
+        <source>fin</source>
+        <translation>Seitenflosse</translation>
+    </message>
+    <message>
+        <source>left aileron</source>
+        <translation>linkes Querruder</translation>
+    </message>
+    <message>
+        <source>left flap</source>
+        <translation>linke Landeklappe</translation>
+    </message>
+    <message>
+        <source>left main wheel</source>
+        <translation>linkes Hauptrad</translation>
+    </message>
+    <message>
+        <source>left tank</source>
+        <translation>linker Flügeltank</translation>
+    </message>
+    <message>
+        <source>left wing</source>
+        <translation>linker Flügel</translation>
+    </message>
+    <message>
+        <source>nose wheel</source>
+        <translation>Bugrad</translation>
+    </message>
+    <message>
+        <source>rear fuselage</source>
+        <translation>Rumpfheck</translation>
+    </message>
+    <message>
+        <source>right aileron</source>
+        <translation>rechtes Querruder</translation>
+    </message>
+    <message>
+        <source>right flap</source>
+        <translation>rechte Landeklappe</translation>
+    </message>
+    <message>
+        <source>right main wheel</source>
+        <translation>rechtes Hauptrad</translation>
+    </message>
+    <message>
+        <source>right tank</source>
+        <translation>rechter Flügeltank</translation>
+    </message>
+    <message>
+        <source>right wing</source>
+        <translation>rechter Flügel</translation>
+    </message>
+    <message>
+        <source>rudder</source>
+        <translation>Seitenruder</translation>
+    </message>
+    <message>
+        <source>stabiliser</source>
+        <translation>Höhenflosse</translation>
+    </message>
+    <message>
+        <source>tail wheel</source>
+        <translation>Spornrad</translation>
+    </message>
 </context>
 <context>
     <name>State</name>

@@ -10112,6 +10112,86 @@
         <source>Wiring and lights in the wing</source>
         <translation>Câblage et feux dans l’aile</translation>
     </message>
+    <message>
+        <source>centre fuselage</source>
+        <translation>fuselage central</translation>
+    </message>
+    <message>
+        <source>cockpit</source>
+        <translation>habitacle</translation>
+    </message>
+    <message>
+        <source>elevator</source>
+        <translation>gouverne de profondeur</translation>
+    </message>
+    <message>
+        <source>engine bay</source>
+        <translation>compartiment moteur</translation>
+    </message>
+    <message>
+        <source>fin</source>
+        <translation>dérive</translation>
+    </message>
+    <message>
+        <source>left aileron</source>
+        <translation>aileron gauche</translation>
+    </message>
+    <message>
+        <source>left flap</source>
+        <translation>volet gauche</translation>
+    </message>
+    <message>
+        <source>left main wheel</source>
+        <translation>train principal gauche</translation>
+    </message>
+    <message>
+        <source>left tank</source>
+        <translation>réservoir d’aile gauche</translation>
+    </message>
+    <message>
+        <source>left wing</source>
+        <translation>aile gauche</translation>
+    </message>
+    <message>
+        <source>nose wheel</source>
+        <translation>roue avant</translation>
+    </message>
+    <message>
+        <source>rear fuselage</source>
+        <translation>fuselage arrière</translation>
+    </message>
+    <message>
+        <source>right aileron</source>
+        <translation>aileron droit</translation>
+    </message>
+    <message>
+        <source>right flap</source>
+        <translation>volet droit</translation>
+    </message>
+    <message>
+        <source>right main wheel</source>
+        <translation>train principal droit</translation>
+    </message>
+    <message>
+        <source>right tank</source>
+        <translation>réservoir d’aile droit</translation>
+    </message>
+    <message>
+        <source>right wing</source>
+        <translation>aile droite</translation>
+    </message>
+    <message>
+        <source>rudder</source>
+        <translation>gouverne de direction</translation>
+    </message>
+    <message>
+        <source>stabiliser</source>
+        <translation>stabilisateur</translation>
+    </message>
+    <message>
+        <source>tail wheel</source>
+        <translation>roulette de queue</translation>
+    </message>
 </context>
 <context>
     <name>State</name>

@@ -61,6 +61,43 @@ TEST_CASE("Places are understood in English, German and French")
     }
 }
 
+TEST_CASE("A new project's zones are the same places in whichever language they are written")
+{
+    struct Zones {
+        const char *english;
+        const char *german;
+        const char *french;
+    };
+    const Zones zones[] = {
+        {"centre fuselage", "Mittelrumpf", "fuselage central"},
+        {"cockpit", "Cockpit", "habitacle"},
+        {"elevator", "Höhenruder", "gouverne de profondeur"},
+        {"engine bay", "Motorraum", "compartiment moteur"},
+        {"fin", "Seitenflosse", "dérive"},
+        {"left aileron", "linkes Querruder", "aileron gauche"},
+        {"left flap", "linke Landeklappe", "volet gauche"},
+        {"left main wheel", "linkes Hauptrad", "train principal gauche"},
+        {"left tank", "linker Flügeltank", "réservoir d’aile gauche"},
+        {"left wing", "linker Flügel", "aile gauche"},
+        {"nose wheel", "Bugrad", "roue avant"},
+        {"rear fuselage", "Rumpfheck", "fuselage arrière"},
+        {"right aileron", "rechtes Querruder", "aileron droit"},
+        {"right flap", "rechte Landeklappe", "volet droit"},
+        {"right main wheel", "rechtes Hauptrad", "train principal droit"},
+        {"right tank", "rechter Flügeltank", "réservoir d’aile droit"},
+        {"right wing", "rechter Flügel", "aile droite"},
+        {"rudder", "Seitenruder", "gouverne de direction"},
+        {"stabiliser", "Höhenflosse", "stabilisateur"},
+        {"tail wheel", "Spornrad", "roulette de queue"},
+    };
+    for (const Zones &zone : zones) {
+        INFO(zone.english);
+        CHECK(placeNamed(zone.english).spot);
+        CHECK(placeNamed(zone.german) == placeNamed(zone.english));
+        CHECK(placeNamed(zone.french) == placeNamed(zone.english));
+    }
+}
+
 TEST_CASE("Words that only look like places are none")
 {
     for (const char *text : {"", "shelf 3", "final finish", "training", "copyright", "leftover",
