@@ -133,9 +133,10 @@ public:
         const auto [first, last] = span();
         days->setRange(QDateTime::fromMSecsSinceEpoch(qint64(onAxis(first))),
                        QDateTime::fromMSecsSinceEpoch(qint64(onAxis(last))));
-        days->setFormat(last - first < shortSpan ? QStringLiteral("yyyy-MM-dd")
-                                                 : QStringLiteral("yyyy-MM"));
-        days->setTickCount(5);
+        const bool isShort = last - first < shortSpan;
+        days->setFormat(isShort ? QStringLiteral("yyyy-MM-dd") : QStringLiteral("yyyy-MM"));
+        // More of the longer labels are cut, until all of them read the same.
+        days->setTickCount(isShort ? 3 : 5);
     }
 
 private:
@@ -151,9 +152,10 @@ private:
         auto *axis = new QValueAxis(&m_chart);
         axis->setRange(0, std::max(most, 1.0));
         axis->setTickCount(5);
-        axis->setLabelFormat(QStringLiteral("%.0f"));
         axis->setTitleText(m_plan.unit);
         axis->applyNiceNumbers();
+        const double step = axis->max() / std::max(1, axis->tickCount() - 1);
+        axis->setLabelFormat(step < 1 ? QStringLiteral("%.1f") : QStringLiteral("%.0f"));
         return axis;
     }
 
