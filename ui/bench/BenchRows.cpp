@@ -112,7 +112,7 @@ std::vector<ListRow> benchCheckRows(const today::AtPart &here, const Records &re
     std::vector<ListRow> rows;
     for (const auto id : here.checks) {
         const Check &check = *records.find(id);
-        ListRow row{{RecordType::Check, id.value()}, toQt(check.item)};
+        ListRow row{{RecordType::Check, id.value()}, listLine(check.item)};
         row.detail = toQt(records.find(check.closing_id)->title);
         row.action = tr("Tick");
         rows.push_back(std::move(row));

@@ -142,7 +142,7 @@ void BenchView::tickCheck(RecordRef record)
 {
     const Id<Check> id{record.id};
     const auto records = m_session.records();
-    m_session.change(tr("Ticked: %1").arg(toQt(records->find(id)->item)), [&](Edit &edit) {
+    m_session.change(tr("Ticked: %1").arg(listLine(records->find(id)->item)), [&](Edit &edit) {
         acts::tick(edit, {id}, records->project.builder_id, edit.today());
     });
 }

@@ -69,8 +69,8 @@ QVariant CheckListModel::data(const QModelIndex &index, int role) const
 {
     const Check &line = check(index.row());
     if (role == Qt::DisplayRole)
-        return line.not_applicable ? tr("%1 (not applicable)").arg(toQt(line.item))
-                                   : toQt(line.item);
+        return line.not_applicable ? tr("%1 (not applicable)").arg(listLine(line.item))
+                                   : listLine(line.item);
     if (role == Qt::CheckStateRole)
         return line.done_on ? Qt::Checked : Qt::Unchecked;
     if (role == Qt::ToolTipRole)

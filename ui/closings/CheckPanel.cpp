@@ -84,7 +84,7 @@ void CheckPanel::updateWords()
 void CheckPanel::tick(Id<Check> id, bool isTicked)
 {
     const auto records = m_session.records();
-    const QString item = toQt(records->find(id)->item);
+    const QString item = listLine(records->find(id)->item);
     m_session.change((isTicked ? tr("Ticked: %1") : tr("Tick taken away: %1")).arg(item),
                      [&](Edit &edit) {
                          if (isTicked)

@@ -105,6 +105,13 @@ QString inWords(const Message &message)
     return toQt(said(message, screen));
 }
 
+QString listLine(const std::string &item)
+{
+    if (item.empty())
+        return {};
+    return toQt(QCoreApplication::translate("Message", item.c_str()).toStdString());
+}
+
 QString asSentence(const Message &message)
 {
     QString words = inWords(message);

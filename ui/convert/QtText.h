@@ -31,7 +31,11 @@ QString onButton(QString text);
 /// The sentence in the language of the screen.
 QString inWords(const Message &message);
 
-/// The same, for a line of its own: its first letter is a capital.
+/// A line of an inspector's list, as papers print it: one of a profile's in the language of the
+/// screen, one that the builder wrote as it is.
+QString listLine(const std::string &item);
+
+/// The sentence, for a line of its own: its first letter is a capital.
 QString asSentence(const Message &message);
 
 QDate toDate(Moment moment);

@@ -103,6 +103,22 @@ TEST_CASE("The program speaks what was chosen, with days and numbers of that lan
     QLocale::setDefault(before);
 }
 
+TEST_CASE(
+    "A line of a profile's list is in the language of the screen, and a builder's own as it is")
+{
+    const QLocale before;
+    {
+        Speech speech;
+        speech.speak(QStringLiteral("de"));
+        CHECK(listLine("At least one full thread stands out of every nut") ==
+              QStringLiteral("Aus jeder Mutter ragt mindestens ein voller Gewindegang"));
+        CHECK(listLine("My own line {0} for tag_12") ==
+              QStringLiteral("My own line {0} for tag_12"));
+        CHECK(listLine("").isEmpty());
+    }
+    QLocale::setDefault(before);
+}
+
 TEST_CASE("The name of a field within a sentence has the capital that its language gives it")
 {
     const QLocale before;
