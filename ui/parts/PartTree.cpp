@@ -254,6 +254,7 @@ void PartTree::choose(const std::vector<Id<Component>> &parts)
 
 void PartTree::chooseWhole()
 {
+    m_before = {};
     m_view->clearSelection();
     m_whole->setChecked(true);
     Q_EMIT chosenChanged();
@@ -272,7 +273,10 @@ void PartTree::focusFilter()
 
 void PartTree::filter()
 {
-    const Id<Component> kept = current();
+    // Words that no part has choose none; with the next words the one before is back.
+    if (current())
+        m_before = current();
+    const Id<Component> kept = m_before;
     m_filtered->setWords(m_filter->text(), *m_session.records());
     if (m_filtered->isFiltering())
         m_view->expandAll();

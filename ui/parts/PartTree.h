@@ -80,6 +80,8 @@ private:
     QStackedWidget *m_stack;
     /// Of the columns behind the names, in their order.
     std::array<int, 4> m_widths{};
+    /// The part that was chosen before the words of the filter fitted none.
+    Id<Component> m_before;
     bool m_isFollowing = false;
 };
 

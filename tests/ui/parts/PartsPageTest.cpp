@@ -180,6 +180,19 @@ TEST_CASE("A drop moves the part as a change that can be undone")
     watch.check();
 }
 
+TEST_CASE("A slip in the filter does not lose the part that is looked at")
+{
+    PartsWindow window;
+    window.show({RecordType::Component, window.workshop.rudder.value()});
+    QLineEdit &filter = window.field(QStringLiteral("Filter the parts"));
+    QTest::keyClicks(&filter, QStringLiteral("rux"));
+    CHECK_FALSE(window.page.shownPart());
+    QTest::keyClick(&filter, Qt::Key_Backspace);
+    CHECK(window.page.shownPart() == window.workshop.rudder);
+    filter.clear();
+    CHECK(window.page.shownPart() == window.workshop.rudder);
+}
+
 namespace {
 
 /// What the view is at while somebody drags.
