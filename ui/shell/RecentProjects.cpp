@@ -9,6 +9,7 @@
 #include <QSettings>
 #include <QVariantMap>
 
+#include <algorithm>
 #include <utility>
 
 namespace lastrivet::ui {
@@ -16,6 +17,7 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr qsizetype most = 8;
+constexpr qsizetype longestPath = 48;
 const auto key = QStringLiteral("recent_projects");
 const auto namesKey = QStringLiteral("recent_names");
 
@@ -44,7 +46,16 @@ QString RecentProjects::name(const QString &folder) const
 
 QString RecentProjects::label(const QString &folder) const
 {
-    return onButton(name(folder));
+    const QString own = name(folder);
+    const QStringList all = folders();
+    const auto isCalledSo = [&](const QString &other) { return name(other) == own; };
+    if (std::ranges::count_if(all, isCalledSo) < 2)
+        return onButton(own);
+    // The end of a path tells one copy from another.
+    const QString path = QDir::toNativeSeparators(folder);
+    const QString end =
+        path.size() > longestPath ? QStringLiteral("…") + path.right(longestPath - 1) : path;
+    return onButton(QStringLiteral("%1 – %2").arg(own, end));
 }
 
 void RecentProjects::add(const QString &folder, const QString &name)

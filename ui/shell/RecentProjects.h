@@ -17,7 +17,8 @@ public:
     QStringList folders() const;
     /// The name that the project had when it was open last; the folder's when none is known.
     QString name(const QString &folder) const;
-    /// The name for a menu or a button, where a lone ampersand would mark a key.
+    /// The name for a menu or a button, where a lone ampersand would mark a key; with its folder
+    /// where another one is called the same, as a copy is.
     QString label(const QString &folder) const;
     void add(const QString &folder, const QString &name);
 
