@@ -11,11 +11,28 @@
 #include "ui/shell/StartPage.h"
 
 #include <QAction>
+#include <QKeySequence>
+#include <QLocale>
 #include <QMenu>
 #include <QMenuBar>
 
 // The menus of the main window; every command has a name, and most have a key.
 namespace lastrivet::ui {
+
+namespace {
+
+/// What the key of a digit gives without Shift on French keyboards; empty in other languages.
+QKeySequence onFrenchKeyboard(QChar digit)
+{
+    static const QString digits = QStringLiteral("1234567890");
+    static const QString signs = QString::fromUtf8("&É\"'(-È_ÇÀ");
+    const qsizetype place = digits.indexOf(digit);
+    if (place < 0 || QLocale().language() != QLocale::French)
+        return {};
+    return QKeySequence(Qt::CTRL | Qt::Key(signs[place].unicode()));
+}
+
+} // namespace
 
 QAction *MainWindow::add(QMenu &menu, const QString &words, const QKeySequence &keys,
                          const std::function<void()> &act, bool needsProject)
@@ -90,6 +107,8 @@ void MainWindow::buildGoMenu()
     for (const PageDescription &page : pageList()) {
         const auto keys = QKeySequence(Qt::CTRL | Qt::Key(page.key().unicode()));
         auto *action = add(menu, page.name(), keys, [this, id = page.id] { m_view->open(id); });
+        if (const QKeySequence same = onFrenchKeyboard(page.key()); !same.isEmpty())
+            action->setShortcuts({keys, same});
         action->setIcon(m_surroundings.theme.icon(page.icon));
         // The finder lists pages by itself.
         m_commands.pop_back();

@@ -4,6 +4,7 @@
 
 #include "core/base/Tongue.h"
 #include "tests/support/TemporaryFolder.h"
+#include "tests/ui/support/WholeWindow.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
@@ -13,9 +14,11 @@
 #include "ui/shell/PersonalSettings.h"
 #include "ui/shell/Preferences.h"
 
+#include <QAction>
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QFile>
+#include <QKeySequence>
 #include <QLocale>
 #include <QSettings>
 #include <QTest>
@@ -23,6 +26,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -137,6 +141,28 @@ TEST_CASE("The name of a field within a sentence has the capital that its langua
         const std::vector<LateDate> late{
             {{RecordType::Closing, 1}, "events.closed_on", *Moment::parse("2026-03-14")}};
         CHECK(print::marksIn(german, false, late).front().contains(QStringLiteral("Ereignisse, ")));
+    }
+    QLocale::setDefault(before);
+}
+
+TEST_CASE("On a French keyboard the pages open by the keys of their digits, without Shift")
+{
+    const QLocale before;
+    const auto isAKey = [](const QKeySequence &keys) {
+        test::WholeWindow opened;
+        const auto actions = opened.window.findChildren<QAction *>();
+        return std::ranges::any_of(
+            actions, [&](const QAction *action) { return action->shortcuts().contains(keys); });
+    };
+    const QKeySequence three(Qt::CTRL | Qt::Key_QuoteDbl);
+    const QKeySequence nine(Qt::CTRL | Qt::Key_Ccedilla);
+    {
+        Speech speech;
+        speech.speak(QStringLiteral("fr"));
+        CHECK(isAKey(three));
+        CHECK(isAKey(nine));
+        speech.speak(QStringLiteral("de"));
+        CHECK_FALSE(isAKey(three));
     }
     QLocale::setDefault(before);
 }
