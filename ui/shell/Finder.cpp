@@ -80,12 +80,26 @@ std::vector<std::int64_t> newestOf(RecordType type, const Records &records)
     return ids;
 }
 
+/// The parts whose code is the first of the words, and whose name begins with the others.
+std::vector<RecordRef> partsBegun(const QString &words, const Records &records)
+{
+    std::vector<RecordRef> found;
+    for (const Component &part : records.components) {
+        const QString code = toQt(part.code) + QLatin1Char(' ');
+        const bool isCode = code.size() > 1 && words.startsWith(code, Qt::CaseInsensitive);
+        if (isCode && !part.withdrawn_on &&
+            toQt(part.name).startsWith(words.mid(code.size()), Qt::CaseInsensitive))
+            found.push_back({RecordType::Component, part.id.value()});
+    }
+    return found;
+}
+
 /// What has that code or number, said alone or behind its kind as in squawk 12: who types it means
 /// it, however many others begin with it.
 std::vector<RecordRef> called(const QString &words, const Records &records)
 {
     const QStringList typed = words.split(QLatin1Char(' '), Qt::SkipEmptyParts);
-    std::vector<RecordRef> found;
+    std::vector<RecordRef> found = partsBegun(typed.join(QLatin1Char(' ')), records);
     if (typed.isEmpty() || typed.size() > 2)
         return found;
     const auto isSame = [](const QString &one, const QString &other) {

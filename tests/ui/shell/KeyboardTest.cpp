@@ -244,6 +244,7 @@ TEST_CASE("What has the typed code or number stands first among what is found")
     };
     CHECK(first("lw") == RecordRef{RecordType::Component, opened.workshop.wing.value()});
     CHECK(first("part LW") == RecordRef{RecordType::Component, opened.workshop.wing.value()});
+    CHECK(first("lw left") == RecordRef{RecordType::Component, opened.workshop.wing.value()});
     CHECK(first("squawk 1") == RecordRef{RecordType::Squawk, opened.workshop.squawk.value()});
     CHECK(first("squawk 9").id == 0);
 }
