@@ -44,8 +44,8 @@ public:
         , m_zone(new QLineEdit(this))
         , m_kind(makeChoice<ComponentKind>(this))
         , m_construction(makeChoice<Construction>(this))
-        , m_shelf(new QLineEdit(this))
         , m_place(new QLineEdit(this))
+        , m_shelf(new QLineEdit(this))
         , m_inside(new RecordLine(session, RecordType::Component, this))
     {
         for (QLineEdit *line : {m_zone, m_shelf, m_place, static_cast<QLineEdit *>(m_inside)})
@@ -129,8 +129,8 @@ private:
     QLineEdit *m_zone;
     QComboBox *m_kind;
     QComboBox *m_construction;
-    QLineEdit *m_shelf;
     QLineEdit *m_place;
+    QLineEdit *m_shelf;
     RecordLine *m_inside;
 };
 

@@ -295,6 +295,11 @@ TEST_CASE(
     window.show({RecordType::Component, window.workshop.aileron.value()});
     window.tree().setFocus();
     QTest::keyClick(&window.tree(), Qt::Key_Down, Qt::ShiftModifier);
+    // The Tab key comes to the fields as they stand.
+    const QWidget *next = window.field(QStringLiteral("Place")).nextInFocusChain();
+    while (!(next->focusPolicy() & Qt::TabFocus))
+        next = next->nextInFocusChain();
+    CHECK(next == &window.field(QStringLiteral("Shelf")));
     window.field(QStringLiteral("Zone")).setText(QStringLiteral("controls"));
     window.field(QStringLiteral("Shelf")).setText(QStringLiteral("C1"));
     QTest::mouseClick(&window.button(QStringLiteral("Set for all")), Qt::LeftButton);
