@@ -115,7 +115,10 @@ void RecordLine::keyPressEvent(QKeyEvent *event)
     if (isEnter && m_completer->popup()->isVisible()) {
         const QModelIndex current = m_completer->popup()->currentIndex();
         m_completer->popup()->hide();
-        current.isValid() ? take(current.row()) : settle();
+        if (current.isValid())
+            take(current.row());
+        else
+            settle();
         return;
     }
     if (event->key() == Qt::Key_Escape && isModified()) {

@@ -92,7 +92,6 @@ QString shortName(const Records &records, RecordRef record)
     case RecordType::Tool:
         return toQt(records.find(Id<Tool>{record.id})->name);
     case RecordType::PartLine:
-    case RecordType::MaterialLot:
     case RecordType::MaterialUse:
     case RecordType::Fastener:
     case RecordType::Measurement:

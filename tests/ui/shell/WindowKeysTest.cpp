@@ -58,9 +58,9 @@ TEST_CASE("Undo takes back what was changed last, also while the keyboard is in 
     }
     REQUIRE(line);
     line->setFocus();
-    QTest::keyClick(line, Qt::Key_Z, Qt::ControlModifier);
+    QTest::keySequence(line, QKeySequence::Undo);
     CHECK(title() == "Overdriven rivet at rib 3");
-    QTest::keyClick(line, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::keySequence(line, QKeySequence::Redo);
     CHECK(title() == "Dent");
 }
 
@@ -69,7 +69,7 @@ TEST_CASE("A project that is closed leaves the keyboard on the button that opens
     Opened opened;
     opened.openAndShow();
     const QString folder = opened.window.openedFolder();
-    QTest::keyClick(opened.window.focusWidget(), Qt::Key_W, Qt::ControlModifier);
+    QTest::keySequence(opened.window.focusWidget(), QKeySequence::Close);
     REQUIRE_FALSE(opened.window.view());
     auto *again = qobject_cast<QPushButton *>(opened.window.focusWidget());
     REQUIRE(again);
