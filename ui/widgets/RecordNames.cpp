@@ -15,9 +15,9 @@ namespace lastrivet::ui {
 
 namespace {
 
-QString numbered(const std::string &number, const std::string &title)
+template <class Record> QString numbered(const Record &record)
 {
-    return toQt(number) + QLatin1Char(' ') + toQt(title);
+    return toQt(record.number) + QLatin1Char(' ') + toQt(record.title);
 }
 
 /// Visits are told apart by what they were about, their number and their day.
@@ -66,25 +66,14 @@ QString shortName(const Records &records, RecordRef record)
         return partName(records, Id<Component>{record.id});
     case RecordType::Person:
         return personName(records, Id<Person>{record.id});
-    case RecordType::Squawk: {
-        const Squawk &squawk = *records.find(Id<Squawk>{record.id});
-        return numbered(squawk.number, squawk.title);
-    }
-    case RecordType::Deviation: {
-        const Deviation &deviation = *records.find(Id<Deviation>{record.id});
-        return numbered(deviation.number, deviation.title);
-    }
-    case RecordType::Bulletin: {
-        const Bulletin &bulletin = *records.find(Id<Bulletin>{record.id});
-        return numbered(bulletin.number, bulletin.title);
-    }
+    case RecordType::Squawk:
+        return numbered(*records.find(Id<Squawk>{record.id}));
+    case RecordType::Deviation:
+        return numbered(*records.find(Id<Deviation>{record.id}));
+    case RecordType::Bulletin:
+        return numbered(*records.find(Id<Bulletin>{record.id}));
     case RecordType::Inspection:
         return nameOfVisit(*records.find(Id<Inspection>{record.id}));
-    case RecordType::MaterialLot: {
-        const MaterialLot &lot = *records.find(Id<MaterialLot>{record.id});
-        return lot.lot_number.empty() ? toQt(lot.name)
-                                      : toQt(lot.name) + QLatin1Char(' ') + toQt(lot.lot_number);
-    }
     case RecordType::Step:
         return toQt(records.find(Id<Step>{record.id})->title);
     case RecordType::Closing:
@@ -92,6 +81,7 @@ QString shortName(const Records &records, RecordRef record)
     case RecordType::Tool:
         return toQt(records.find(Id<Tool>{record.id})->name);
     case RecordType::PartLine:
+    case RecordType::MaterialLot:
     case RecordType::MaterialUse:
     case RecordType::Fastener:
     case RecordType::Measurement:

@@ -3,78 +3,17 @@
 #include "core/entry/EntryLine.h"
 
 #include "core/entry/StepFinder.h"
+#include "tests/core/entry/EntryBench.h"
 
 #include <catch2/catch.hpp>
 
 namespace lastrivet::entry {
 
-namespace {
-
-/// A wing with ribs, an aileron, three people and four steps, on Saturday 14 March 2026, 18:00.
-struct Bench {
-    Bench()
-    {
-        records.put(RecordType::Person, &robin);
-        records.put(RecordType::Person, &irja);
-        records.put(RecordType::Person, &casimir);
-        records.project.builder_id = robin.id;
-        part(10, "LW", "Left wing", 0);
-        part(11, "LW-R3", "Rib 3", 10);
-        part(12, "LW-R30", "Rib 30", 10);
-        part(20, "RW", "Right wing", 0);
-        part(21, "RW-R3", "Rib 3", 20);
-        part(30, "LA", "Left aileron", 0);
-        part(31, "", "Left flap", 0);
-        part(32, "", "Right flap", 0);
-        step(40, 11, 1, "12-3");
-        step(41, 11, 2, "12-4");
-        step(42, 21, 1, "12-4");
-        step(43, 30, 7, "");
-        Squawk squawk{.id = Id<Squawk>{50}, .number = "12", .component_id = Id<Component>{30}};
-        squawk.title = "Overdriven rivet";
-        records.put(RecordType::Squawk, &squawk);
-    }
-
-    void part(std::int64_t id, std::string code, std::string name, std::int64_t parent)
-    {
-        const Component part{.id = Id<Component>{id},
-                             .parent_id = Id<Component>{parent},
-                             .code = std::move(code),
-                             .name = std::move(name)};
-        records.put(RecordType::Component, &part);
-    }
-    void step(std::int64_t id, std::int64_t part, std::int64_t position, std::string plan)
-    {
-        const Step step{.id = Id<Step>{id},
-                        .component_id = Id<Component>{part},
-                        .position = position,
-                        .title = "Step",
-                        .plan_ref = std::move(plan)};
-        records.put(RecordType::Step, &step);
-    }
-    EntryReading read(std::string_view line) const
-    {
-        return readEntry(line, records, PartFinder(records), now);
-    }
-    WorkSession one(std::string_view line) const
-    {
-        const auto reading = read(line);
-        REQUIRE(reading.sessions.size() == 1);
-        return reading.sessions.front();
-    }
-
-    Person robin{.id = Id<Person>{1}, .name = "Robin Vale", .roles = {Role::Builder}};
-    Person irja{.id = Id<Person>{2}, .name = "Irja Ostrander", .roles = {Role::Helper}};
-    Person casimir{.id = Id<Person>{3}, .name = "Casimir Boyle", .roles = {Role::Helper}};
-    Moment now = *Moment::parse("2026-03-14T18:00");
-    Records records;
-};
-
-} // namespace
+using test::EntryBench;
 
 TEST_CASE("A line gives duration, part and note")
 {
-    const auto session = Bench().one("2h15 left aileron: dimpled both skins");
+    const auto session = EntryBench().one("2h15 left aileron: dimpled both skins");
     CHECK(session.minutes == Minutes{135});
     CHECK(session.component_id == Id<Component>{30});
     CHECK(session.note == "dimpled both skins");
@@ -84,7 +23,7 @@ TEST_CASE("A line gives duration, part and note")
 
 TEST_CASE("The kind of work is guessed from the note's verbs and said in front of the colon")
 {
-    const Bench bench;
+    const EntryBench bench;
     const auto guessed = bench.read("1h LA: dimpled both skins");
     CHECK(guessed.kind_is_guessed);
     CHECK(guessed.sessions.front().kind == WorkKind::Fabrication);
@@ -97,23 +36,23 @@ TEST_CASE("The kind of work is guessed from the note's verbs and said in front o
 
 TEST_CASE("Several parts share the time and lose no minute of it")
 {
-    const auto reading = Bench().read("1h31 left flap + right flap: primed");
+    const auto reading = EntryBench().read("1h31 left flap + right flap: primed");
     REQUIRE(reading.sessions.size() == 2);
     CHECK(reading.sessions[0].component_id == Id<Component>{31});
     CHECK(reading.sessions[1].component_id == Id<Component>{32});
     CHECK(reading.sessions[0].minutes == Minutes{46});
     CHECK(reading.sessions[1].minutes == Minutes{45});
-    CHECK(Bench().read("1h LA+RW: primed").sessions.size() == 2);
-    CHECK(Bench().read("1h LA + RW primed").sessions.size() == 2);
-    CHECK(Bench().read("1h LW + ail primed").sessions.size() == 2);
-    const auto unknown = Bench().read("1h LA + propeller primed");
+    CHECK(EntryBench().read("1h LA+RW: primed").sessions.size() == 2);
+    CHECK(EntryBench().read("1h LA + RW primed").sessions.size() == 2);
+    CHECK(EntryBench().read("1h LW + ail primed").sessions.size() == 2);
+    const auto unknown = EntryBench().read("1h LA + propeller primed");
     CHECK(unknown.problems.size() == 1);
     CHECK(unknown.sessions.front().note == "propeller primed");
 }
 
 TEST_CASE("An and between parts is no part, and parts them as a plus sign does")
 {
-    Bench bench;
+    EntryBench bench;
     bench.part(60, "UC", "Undercarriage", 0);
     bench.part(61, "WB", "Wheels and brakes", 60);
     const auto parts = [&](std::string_view line) {
@@ -135,7 +74,7 @@ TEST_CASE("An and between parts is no part, and parts them as a plus sign does")
 
 TEST_CASE("A part is found by the words of what holds it, and a number is never part of a number")
 {
-    const Bench bench;
+    const EntryBench bench;
     CHECK(bench.one("1h left rib 3: drilled").component_id == Id<Component>{11});
     CHECK(bench.one("1h right rib 3: drilled").component_id == Id<Component>{21});
     CHECK(bench.one("1h lw-r30: drilled").component_id == Id<Component>{12});
@@ -143,7 +82,7 @@ TEST_CASE("A part is found by the words of what holds it, and a number is never 
 
 TEST_CASE("Words that may be two parts, or none, are said and kept in the note")
 {
-    const Bench bench;
+    const EntryBench bench;
     const auto two = bench.read("1h rib 3: drilled");
     CHECK(two.problems.size() == 1);
     CHECK_FALSE(two.sessions.front().component_id);
@@ -156,7 +95,7 @@ TEST_CASE("Words that may be two parts, or none, are said and kept in the note")
 
 TEST_CASE("Days and clock times are understood in front of the colon")
 {
-    const Bench bench;
+    const EntryBench bench;
     CHECK(bench.one("yesterday 1h LA: x").began == Moment::parse("2026-03-13"));
     CHECK(bench.one("3 Mar 1h LA: x").began == Moment::parse("2026-03-03"));
     CHECK(bench.one("20 Dec 1h LA: x").began == Moment::parse("2025-12-20"));
@@ -169,7 +108,7 @@ TEST_CASE("Days and clock times are understood in front of the colon")
 
 TEST_CASE("1:30 is a duration, and at 1:30 a time")
 {
-    const Bench bench;
+    const EntryBench bench;
     CHECK(bench.one("1:30 LA: x").minutes == Minutes{90});
     const auto timed = bench.one("1:30 at 1:30 LA: x");
     CHECK(timed.minutes == Minutes{90});
@@ -178,7 +117,7 @@ TEST_CASE("1:30 is a duration, and at 1:30 a time")
 
 TEST_CASE("Helpers are added to the builder; by names who worked instead")
 {
-    const Bench bench;
+    const EntryBench bench;
     const auto helped = bench.one("2h LA with Irja and Casimir Boyle: bucked rivets");
     REQUIRE(helped.workers.size() == 3);
     CHECK(helped.workers[0].person_id == bench.robin.id);
@@ -191,7 +130,7 @@ TEST_CASE("Helpers are added to the builder; by names who worked instead")
 
 TEST_CASE("Helpers may have a time and pay of their own")
 {
-    const Bench bench;
+    const EntryBench bench;
     const auto helped = bench.one("3h LA with Irja 45m, Casimir paid: bucked rivets");
     REQUIRE(helped.workers.size() == 3);
     CHECK(helped.minutes == Minutes{180});
@@ -213,7 +152,7 @@ TEST_CASE("Helpers may have a time and pay of their own")
 
 TEST_CASE("A helper nobody knows is told, and stays in the note")
 {
-    const auto reading = Bench().read("1h LA with Wilma: bucked rivets");
+    const auto reading = EntryBench().read("1h LA with Wilma: bucked rivets");
     REQUIRE(reading.problems.size() == 1);
     CHECK(english(reading.problems.front()) ==
           "Nobody on record is called “Wilma”; it goes into the note.");
@@ -222,7 +161,7 @@ TEST_CASE("A helper nobody knows is told, and stays in the note")
 
 TEST_CASE("No time, more than a day and days to come are told, and the line can wait")
 {
-    const Bench bench;
+    const EntryBench bench;
     const auto told = [&](std::string_view line) {
         const auto reading = bench.read(line);
         return reading.errors.size() == 1 ? english(reading.errors.front()) : std::string();
@@ -242,7 +181,7 @@ TEST_CASE("No time, more than a day and days to come are told, and the line can 
 
 TEST_CASE("The line may be German or French")
 {
-    const Bench bench;
+    const EntryBench bench;
     const auto german = bench.one("gestern von 19:00 bis 20:30 LA mit Irja: Haut genietet");
     CHECK(german.began == Moment::parse("2026-03-13T19:00"));
     CHECK(german.minutes == Minutes{90});
@@ -264,14 +203,14 @@ TEST_CASE("The line may be German or French")
 
 TEST_CASE("A duration beside a span of the clock leaves the breaks out")
 {
-    const auto session = Bench().one("9:00-12:00 2h LA: x");
+    const auto session = EntryBench().one("9:00-12:00 2h LA: x");
     CHECK(session.minutes == Minutes{120});
     CHECK(session.began == Moment::parse("2026-03-14T09:00"));
 }
 
 TEST_CASE("A second time is told and kept")
 {
-    const auto reading = Bench().read("1h LA 2h: x");
+    const auto reading = EntryBench().read("1h LA 2h: x");
     REQUIRE(reading.problems.size() == 1);
     CHECK(reading.sessions.front().minutes == Minutes{60});
     CHECK(reading.sessions.front().note == "2h: x");
@@ -279,21 +218,21 @@ TEST_CASE("A second time is told and kept")
 
 TEST_CASE("What is no time of day is told as that")
 {
-    const auto told = Bench().read("1h LA 25:99: x").problems;
+    const auto told = EntryBench().read("1h LA 25:99: x").problems;
     REQUIRE(told.size() == 1);
     CHECK(english(told.front()) == "“25:99” is no time of day; it goes into the note.");
 }
 
 TEST_CASE("A with that names nobody stays in the note")
 {
-    const auto session = Bench().one("1h LA riveted with the long yoke");
+    const auto session = EntryBench().one("1h LA riveted with the long yoke");
     CHECK(session.workers.empty());
     CHECK(session.note == "riveted with the long yoke");
 }
 
 TEST_CASE("Steps are ticked by plan reference, by part and number, or by number on the part")
 {
-    const Bench bench;
+    const EntryBench bench;
     CHECK(bench.read("1h LW-R3: riveted done 12-3 LW-R3.2").steps_done ==
           IdSet<Step>{Id<Step>{40}, Id<Step>{41}});
     CHECK(bench.read("1h LA: riveted done 7").steps_done == IdSet<Step>{Id<Step>{43}});
@@ -309,7 +248,7 @@ TEST_CASE("Steps are ticked by plan reference, by part and number, or by number 
 
 TEST_CASE("Work on a squawk is rework on its part")
 {
-    const auto session = Bench().one("45m squawk 12: drilled and set again");
+    const auto session = EntryBench().one("45m squawk 12: drilled and set again");
     CHECK(session.squawk_id == Id<Squawk>{50});
     CHECK(session.component_id == Id<Component>{30});
     CHECK(session.kind == WorkKind::Rework);
@@ -317,7 +256,7 @@ TEST_CASE("Work on a squawk is rework on its part")
 
 TEST_CASE("Without a colon the front is taken while it lasts")
 {
-    const Bench bench;
+    const EntryBench bench;
     const auto session = bench.one("2h15 left aileron dimpled both skins");
     CHECK(session.component_id == Id<Component>{30});
     CHECK(session.minutes == Minutes{135});
@@ -330,14 +269,14 @@ TEST_CASE("Without a colon the front is taken while it lasts")
 
 TEST_CASE("An empty line is nothing, and hours are optional")
 {
-    const Bench bench;
+    const EntryBench bench;
     CHECK(bench.read("   ").sessions.empty());
     CHECK_FALSE(bench.one("LA: looked at it").minutes.has_value());
 }
 
 TEST_CASE("The words at the cursor are those that may name a part")
 {
-    const Bench bench;
+    const EntryBench bench;
     const PartFinder finder(bench.records);
     const auto at = [&](std::string_view line) {
         return partWordsAt(line, line.size(), bench.records, finder, bench.now).text;
@@ -364,7 +303,7 @@ TEST_CASE("A part's code goes before another part's name, whichever was entered 
 
 TEST_CASE("A dash that stands alone parts time, part and note, and is no minus")
 {
-    const Bench bench;
+    const EntryBench bench;
     for (const char *line : {"LA - 2h: drilled", "2h - LA: drilled", "LA – 2h – drilled",
                              "LA - drilled - 2h", "2 h — LA — drilled"}) {
         INFO(line);
@@ -382,7 +321,7 @@ TEST_CASE("A dash that stands alone parts time, part and note, and is no minus")
 
 TEST_CASE("A name that nobody has is told once, also behind one that is known")
 {
-    const auto reading = Bench().read("1h LA with Irja and Wilma: bucked rivets");
+    const auto reading = EntryBench().read("1h LA with Irja and Wilma: bucked rivets");
     REQUIRE(reading.problems.size() == 1);
     CHECK(english(reading.problems.front()) ==
           "Nobody on record is called “Wilma”; it goes into the note.");
@@ -392,7 +331,7 @@ TEST_CASE("A name that nobody has is told once, also behind one that is known")
 
 TEST_CASE("Helpers' times without one of the whole are shared among the parts")
 {
-    const auto reading = Bench().read("LA + RW with Irja 2h and Casimir 1h: drilled");
+    const auto reading = EntryBench().read("LA + RW with Irja 2h and Casimir 1h: drilled");
     REQUIRE(reading.sessions.size() == 2);
     std::int64_t helped = 0;
     for (const WorkSession &session : reading.sessions) {
