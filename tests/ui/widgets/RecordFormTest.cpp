@@ -209,7 +209,7 @@ TEST_CASE("Fields and lists name records without the number that the program cou
     };
     CHECK(named(RecordType::Inspection, visit.value()) ==
           QStringLiteral("pre-cover inspection, REF 9, ") + dateText(session->today()));
-    CHECK(named(RecordType::MaterialLot, lot.value()) == QStringLiteral("Resin L-22"));
+    CHECK(named(RecordType::MaterialLot, lot.value()) == QStringLiteral("Resin, lot L-22"));
     CHECK(named(RecordType::Bulletin, bulletin.value()) == QStringLiteral("SB-4 Hinge pins"));
     CHECK(named(RecordType::Equipment, radio.value()) == QStringLiteral("equipment “Radio”"));
 }
