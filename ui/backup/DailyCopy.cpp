@@ -14,6 +14,8 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int quarterOfAnHour = 15 * 60 * 1000;
+/// The window is on the screen by then: copying takes the disk and half of a small computer.
+constexpr int afterOpening = 2000;
 
 } // namespace
 
@@ -24,7 +26,7 @@ DailyCopy::DailyCopy(Session &session, QObject *parent)
     connect(&session, &Session::changed, this, [this] { m_isChanged = true; });
     connect(&m_timer, &QTimer::timeout, this, &DailyCopy::look);
     m_timer.start(quarterOfAnHour);
-    look();
+    QTimer::singleShot(afterOpening, this, &DailyCopy::look);
 }
 
 DailyCopy::~DailyCopy()

@@ -10,7 +10,8 @@ namespace lastrivet::ui {
 class Session;
 
 /// Keeps earlier states of an open project's database in its `backups`: one a day while it is open,
-/// and one when it is closed after a change. Copies on a worker, with a connection of its own.
+/// the first a moment after it was opened, and one when it is closed after a change. Copies on a
+/// worker, with a connection of its own.
 class DailyCopy final : public QObject {
     Q_OBJECT
 

@@ -297,7 +297,9 @@ TEST_CASE("An open project leaves a copy of its database each day, and one when 
 {
     Bench bench;
     const fs::path project = bench.workshop.folder();
-    REQUIRE(databaseCopies(project) == 1);
+    // Not before the window had time to come up.
+    CHECK(databaseCopies(project) == 0);
+    REQUIRE(QTest::qWaitFor([&] { return databaseCopies(project) == 1; }, 10'000));
     bench.window.closeProject();
     CHECK(databaseCopies(project) == 1);
     REQUIRE(bench.window.openFolder(pathText(project)));
