@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/EntryParser.h"
 
+#include "core/entry/ClockText.h"
 #include "core/entry/LineWords.h"
 
 #include <algorithm>
@@ -18,8 +19,7 @@ bool isNoTime(std::string_view word)
         word.find_first_not_of("0123456789:") != std::string_view::npos ||
         word.find(':', colon + 1) != std::string_view::npos)
         return false;
-    // Digits of the same number compare as their numbers do.
-    return word.substr(colon + 1) > "59" || (colon == 2 && word.substr(0, 2) > "23");
+    return !parseClock(word);
 }
 
 } // namespace

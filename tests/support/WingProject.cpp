@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/WingProject.h"
 
+#include "core/readiness/Readiness.h"
+
 namespace lastrivet::tests {
 
 WingProject::WingProject()
@@ -239,6 +241,18 @@ void WingProject::addPhotos()
     photo(4, "2026-02-09", "Wing from outside", {Shows::Exterior}, {RecordType::Component, 1});
     photo(5, "2026-02-08", "Tail inside", {Shows::Interior}, {RecordType::Component, 4});
     photo(6, "2026-03-15", "A day too late", {Shows::Interior}, {RecordType::Component, 3});
+}
+
+packet::Packet packetOf(const WingProject &project, const IdSet<Closing> &closings)
+{
+    const readiness::Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
+    return packet::packetFor(project.records, project.profile, answer, closings);
+}
+
+packet::Packet wingPacket(const WingProject &project)
+{
+    return packetOf(project, {project.wingSkin});
 }
 
 } // namespace lastrivet::tests

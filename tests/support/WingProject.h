@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/packet/Packet.h"
 #include "core/profiles/Profile.h"
 #include "core/records/Records.h"
 
@@ -40,5 +41,10 @@ private:
     void addWork();
     void addPhotos();
 };
+
+/// The packet of these closings, as of the project's day.
+packet::Packet packetOf(const WingProject &project, const IdSet<Closing> &closings);
+/// That of the wing's skin.
+packet::Packet wingPacket(const WingProject &project);
 
 } // namespace lastrivet::tests

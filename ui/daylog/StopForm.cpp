@@ -345,10 +345,10 @@ void StopForm::keepTimes()
         typed = timesTyped(*timer).join(QLatin1Char('\n'));
     if (typed.isEmpty() && !m_areTimesKept)
         return;
-    Drafts(m_session, draftKind).keep({}, typed);
+    Drafts drafts(m_session, draftKind);
+    drafts.keep({}, typed);
     m_areTimesKept = !typed.isEmpty();
-    const LocalState stored = m_session.localState(draftKind);
-    m_isKeptInVain = !stored.isRead || stored.value.value_or(std::string()) != typed.toStdString();
+    m_isKeptInVain = !drafts.isWritten();
 }
 
 void StopForm::forgetTimes()

@@ -74,4 +74,11 @@ QString Drafts::keep(const std::string &subject, const QString &text)
     return kept.text;
 }
 
+bool Drafts::isWritten(const std::string &subject) const
+{
+    const auto kept = m_drafts.find(subject);
+    return kept != m_drafts.end() && kept->second.isRead &&
+           kept->second.text == kept->second.written;
+}
+
 } // namespace lastrivet::ui

@@ -26,6 +26,8 @@ public:
     /// Empty text forgets it. While nothing can be read or written, it is kept in memory only, and
     /// then goes behind what was not read: the text that stands from now on is the answer.
     QString keep(const std::string &subject, const QString &text);
+    /// Whether what was to be kept last is on this computer, and not in memory only.
+    bool isWritten(const std::string &subject = {}) const;
 
 private:
     struct Draft {

@@ -33,15 +33,18 @@ constexpr std::int64_t firstCommand = -1000;
 /// The closing of what stands at each closing in the same words; empty for all else.
 QString closingOf(RecordRef record, const Records &records)
 {
-    Id<Closing> closing;
-    if (const Check *check = records.find(Id<Check>{record.id});
-        check && record.type == RecordType::Check)
-        closing = check->closing_id;
-    if (const HoldPoint *point = records.find(Id<HoldPoint>{record.id});
-        point && record.type == RecordType::HoldPoint)
-        closing = point->closing_id;
-    const Closing *found = records.find(closing);
-    return found ? toQt(found->title) : QString();
+    const auto titleFor = [&records](const auto *line) {
+        const Closing *closing = line ? records.find(line->closing_id) : nullptr;
+        return closing ? toQt(closing->title) : QString();
+    };
+    switch (record.type) {
+    case RecordType::Check:
+        return titleFor(records.find(Id<Check>{record.id}));
+    case RecordType::HoldPoint:
+        return titleFor(records.find(Id<HoldPoint>{record.id}));
+    default:
+        return {};
+    }
 }
 
 ListRow rowOf(RecordRef record, const Records &records)

@@ -59,18 +59,18 @@ void writeJson(Id<WorkSession> id, const WorkSession &session, std::ostream &out
     json.endObject();
 }
 
-/// What the answer says of a signature that work came after; null when it says nothing.
-const readiness::Blocker *outdatedIn(const readiness::Answer &answer, Id<Closing> id,
-                                     RecordRef holdPoint)
+bool isOutdated(const readiness::Blocker &blocker)
+{
+    return blocker.rule == readiness::Rule::OutdatedSignOff;
+}
+
+/// Whether the answer says already that work came after this signature.
+bool isToldIn(const readiness::Answer &answer, Id<Closing> id, const readiness::Blocker &outdated)
 {
     const auto *closing = answer.closing(id);
-    if (!closing)
-        return nullptr;
-    const auto found = std::find_if(
-        closing->blockers.begin(), closing->blockers.end(), [&](const readiness::Blocker &known) {
-            return known.rule == readiness::Rule::OutdatedSignOff && known.record == holdPoint;
-        });
-    return found == closing->blockers.end() ? nullptr : &*found;
+    return closing && std::ranges::any_of(closing->blockers, [&](const readiness::Blocker &known) {
+               return isOutdated(known) && known.record == outdated.record;
+           });
 }
 
 /// Names each signature that held until the change and does not any more without a word on it.
@@ -84,8 +84,7 @@ void tellOutdated(const ChangeNotice &notice, const Project &project, std::ostre
         if (isClosed(closing.state))
             continue;
         for (const auto &blocker : closing.blockers) {
-            if (blocker.rule != readiness::Rule::OutdatedSignOff ||
-                outdatedIn(before, closing.id, blocker.record))
+            if (!isOutdated(blocker) || isToldIn(before, closing.id, blocker))
                 continue;
             const std::string line = fmt::format(
                 "{}: {}; {}.", notice.after->find(closing.id)->title,

@@ -3,6 +3,7 @@
 #include "core/exchange/csv/CsvColumns.h"
 
 #include "core/base/Trimmed.h"
+#include "core/entry/ClockText.h"
 #include "core/records/Description.h"
 
 #include <algorithm>
@@ -118,34 +119,28 @@ std::string asFieldName(std::string_view header, RecordType type)
     return name;
 }
 
-/// The hour of "19:30" or "7:05:00"; nothing for what is no time of a day.
-std::optional<int> hourOfClock(std::string_view cell)
+/// The minute of the day of "19:30" or "7:05:00"; nothing for what is no time of a day.
+std::optional<int> minuteOfClock(std::string_view cell)
 {
     const auto colon = cell.find(':');
-    if (colon == 0 || colon > 2 || (cell.size() != colon + 3 && cell.size() != colon + 6))
+    if (colon == std::string_view::npos)
         return std::nullopt;
-    for (std::size_t i = 0; i < cell.size(); ++i) {
-        const bool isMark = i == colon || i == colon + 3;
-        if (isMark ? cell[i] != ':' : cell[i] < '0' || cell[i] > '9')
-            return std::nullopt;
-    }
-    const int hour = colon == 1 ? cell[0] - '0' : (cell[0] - '0') * 10 + (cell[1] - '0');
-    return hour < 24 && cell[colon + 1] < '6' ? std::optional(hour) : std::nullopt;
+    return entry::parseClock(cell.substr(0, cell.find(':', colon + 1)));
 }
 
 /// Whether all cells of a column are times of a day, and one is later than anybody works long.
 bool areTimesOfDay(const CsvTable &table, std::size_t column)
 {
-    constexpr int longestWork = 16;
+    constexpr int longestWork = 16 * 60;
     bool isAnyLate = false;
     for (const auto &row : table.rows) {
         const auto cell = trimmed(row[column]);
         if (cell.empty())
             continue;
-        const auto hour = hourOfClock(cell);
-        if (!hour)
+        const auto minute = minuteOfClock(cell);
+        if (!minute)
             return false;
-        isAnyLate = isAnyLate || *hour >= longestWork;
+        isAnyLate = isAnyLate || *minute >= longestWork;
     }
     return isAnyLate;
 }

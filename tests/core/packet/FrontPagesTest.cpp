@@ -15,17 +15,6 @@ using namespace lastrivet;
 using lastrivet::packet::Packet;
 using lastrivet::tests::WingProject;
 
-namespace {
-
-Packet wingPacket(const WingProject &project)
-{
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    return packet::packetFor(project.records, project.profile, answer, {project.wingSkin});
-}
-
-} // namespace
-
 TEST_CASE("A closing without any work is not begun, whatever its rules say")
 {
     WingProject project;
@@ -41,21 +30,18 @@ TEST_CASE("A closing without any work is not begun, whatever its rules say")
                                   .title = "Tip skin",
                                   .encloses = {Id<Component>{10}},
                                   .events = {{.closed_on = Moment::parse("2025-06-01")}}});
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    const auto packetOf = [&](const IdSet<Closing> &closings) {
-        return packet::packetFor(project.records, project.profile, answer, closings);
-    };
-    const Packet flap = packetOf({Id<Closing>{9}});
+    const Packet flap = packetOf(project, {Id<Closing>{9}});
     CHECK_FALSE(flap.begun);
     CHECK_FALSE(flap.standings[0].begun);
     CHECK_FALSE(flap.front.to_close[0].begun);
     CHECK(english(packet::inWords(flap.state, flap.begun)) == "not begun");
     // What was begun and calls for something comes before it, what is closed behind it.
-    const Packet withWing = packetOf({project.wingSkin, Id<Closing>{9}});
+    const Packet withWing = packetOf(project, {project.wingSkin, Id<Closing>{9}});
     CHECK(withWing.begun);
     CHECK(withWing.state == readiness::State::Hold);
-    const Packet withTip = packetOf({Id<Closing>{9}, tip});
+    const Packet withTip = packetOf(project, {Id<Closing>{9}, tip});
+    const readiness::Answer answer =
+        readiness::readiness(project.records, project.profile, project.as_of);
     CHECK(answer.closing(tip)->state == readiness::State::Closed);
     CHECK_FALSE(withTip.begun);
 }
@@ -114,10 +100,7 @@ TEST_CASE("What is found behind a closing that is closed stands on its front pag
                                  .title = "Drain of the tank blocked",
                                  .severity = Severity::Airworthiness,
                                  .found_on = WingProject::at("2026-03-01")});
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    const Packet packet =
-        packet::packetFor(project.records, project.profile, answer, {project.tankBaffle});
+    const Packet packet = packetOf(project, {project.tankBaffle});
     const auto &open = packet.front.out_of_reach;
     REQUIRE(open.size() >= 2);
     CHECK(open[0].is_grave);
@@ -150,10 +133,7 @@ TEST_CASE("What is open out of reach is told in the words of its rule")
                                    .place = "Filler",
                                    .torque_min = 5,
                                    .fitted_on = WingProject::at("2026-01-08")});
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    const Packet packet =
-        packet::packetFor(project.records, project.profile, answer, {project.tankBaffle});
+    const Packet packet = packetOf(project, {project.tankBaffle});
     const auto isTold = [&](std::string_view words) {
         return std::any_of(packet.front.out_of_reach.begin(), packet.front.out_of_reach.end(),
                            [&](const auto &row) { return english(row.what) == words; });

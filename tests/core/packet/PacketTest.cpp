@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/Packet.h"
 
-#include "core/readiness/Readiness.h"
 #include "tests/support/WingProject.h"
 
 #include <catch2/catch.hpp>
@@ -14,13 +13,6 @@ using lastrivet::packet::Packet;
 using lastrivet::tests::WingProject;
 
 namespace {
-
-Packet wingPacket(const WingProject &project)
-{
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    return packet::packetFor(project.records, project.profile, answer, {project.wingSkin});
-}
 
 template <class Entries, class Member> auto column(const Entries &entries, Member member)
 {
@@ -277,10 +269,7 @@ TEST_CASE("The sheet to sign carries findings that nobody verified, and every ho
 TEST_CASE("What was closed with gaps has a sheet that asks for late acceptance")
 {
     const WingProject project;
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    const Packet packet =
-        packet::packetFor(project.records, project.profile, answer, {project.tankBaffle});
+    const Packet packet = packetOf(project, {project.tankBaffle});
     CHECK(packet.state == readiness::State::ClosedEarly);
     REQUIRE(packet.sheets.size() == 1);
     CHECK(packet.sheets[0].asks_late_acceptance);
@@ -336,10 +325,8 @@ TEST_CASE("A packet says who signed the boxes inside, and when they were closed"
     REQUIRE(tank.hold_points[0].signature);
     CHECK(tank.hold_points[0].signature->by == "Ines Inspector");
     CHECK_FALSE(tank.hold_points[0].signature->has_sheet);
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
     const auto withinOf = [&](const IdSet<Closing> &closings) {
-        return packet::packetFor(project.records, project.profile, answer, closings).within.size();
+        return packetOf(project, closings).within.size();
     };
     CHECK(withinOf({project.tankBaffle}) == 0);
     CHECK(withinOf({project.wingSkin, project.tankBaffle}) == 0);
@@ -366,10 +353,7 @@ TEST_CASE("A packet of the whole aircraft holds every part and what names no par
                                      .closing_id = Id<Closing>{9},
                                      .kind = HoldPointKind::PreCover,
                                      .signer_role = SignerRole::Inspector});
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    const Packet packet =
-        packet::packetFor(project.records, project.profile, answer, {Id<Closing>{9}});
+    const Packet packet = packetOf(project, {Id<Closing>{9}});
     Texts numbers = column(packet.squawks, &packet::SquawkEntry::number);
     std::sort(numbers.begin(), numbers.end());
     CHECK(numbers == Texts{"1", "2", "3", "9"});

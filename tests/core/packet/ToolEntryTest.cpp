@@ -3,7 +3,6 @@
 #include "core/packet/ToolEntry.h"
 
 #include "core/packet/Packet.h"
-#include "core/readiness/Readiness.h"
 #include "tests/support/WingProject.h"
 
 #include <catch2/catch.hpp>
@@ -11,17 +10,6 @@
 using namespace lastrivet;
 using lastrivet::packet::Packet;
 using lastrivet::tests::WingProject;
-
-namespace {
-
-Packet wingPacket(const WingProject &project)
-{
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    return packet::packetFor(project.records, project.profile, answer, {project.wingSkin});
-}
-
-} // namespace
 
 TEST_CASE("A measurement tells of a tool out of calibration, and the tool how often it was")
 {

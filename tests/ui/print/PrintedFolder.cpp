@@ -133,10 +133,7 @@ print::Imprint imprintOfTest()
 
 packet::Packet wingPacket()
 {
-    const WingProject project;
-    const readiness::Answer answer =
-        readiness::readiness(project.records, project.profile, project.as_of);
-    return packet::packetFor(project.records, project.profile, answer, {project.wingSkin});
+    return wingPacket(WingProject{});
 }
 
 } // namespace lastrivet::tests
