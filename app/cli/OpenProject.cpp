@@ -22,10 +22,7 @@ OpenedProject openAt(const std::string &folder, Project::Options options)
     try {
         return OpenedProject(Project::open(folder, std::move(options)).release());
     } catch (const UnreadableInput &fault) {
-        const std::string said = fault.what();
-        if (said.find(folder) != std::string::npos)
-            throw;
-        throw UnreadableInput(fmt::format("{}: {}", folder, said));
+        throwNamed(folder, fault);
     }
 }
 

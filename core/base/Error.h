@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <filesystem>
 #include <stdexcept>
 #include <string>
+#include <utility>
 
 namespace lastrivet {
 
@@ -20,7 +22,28 @@ public:
 class UnreadableInput : public Fault {
 public:
     using Fault::Fault;
+    /// `place` is the file or folder that the sentence names.
+    UnreadableInput(const std::string &sentence, std::filesystem::path place)
+        : Fault(sentence)
+        , m_place(std::move(place))
+    {
+    }
+
+    /// Empty when the sentence does not say where it is.
+    const std::filesystem::path &place() const { return m_place; }
+
+private:
+    std::filesystem::path m_place;
 };
+
+/// Throws it again, with `place` before its sentence unless that says where it is.
+[[noreturn]] inline void throwNamed(const std::filesystem::path &place,
+                                    const UnreadableInput &fault)
+{
+    if (!fault.place().empty())
+        throw fault;
+    throw UnreadableInput(place.string() + ": " + fault.what(), place);
+}
 
 /// The project is open for writing elsewhere, or cannot be written here.
 class NotWritable : public Fault {

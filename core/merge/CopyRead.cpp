@@ -11,11 +11,14 @@ namespace fs = std::filesystem;
 CopyRead::CopyRead(const fs::path &place)
     : m_folder(fs::is_regular_file(place) ? place.parent_path() : place)
 {
-    const storage::Opening opening = storage::openCopyOf(
-        fs::is_regular_file(place) ? place : storage::ProjectFolder(place).database());
-    const auto &sql = opening.database->sql();
-    m_state = {storage::RecordReader(sql).readAll(), storage::readConflicts(sql)};
-    m_history = storage::Journal(*opening.database).rows();
+    // Of two that are to become one, it has to be said which cannot be read.
+    storage::withFaultsAt(place, [&] {
+        const storage::Opening opening = storage::openCopyOf(
+            fs::is_regular_file(place) ? place : storage::ProjectFolder(place).database());
+        const auto &sql = opening.database->sql();
+        m_state = {storage::RecordReader(sql).readAll(), storage::readConflicts(sql)};
+        m_history = storage::Journal(*opening.database).rows();
+    });
 }
 
 } // namespace lastrivet::merge

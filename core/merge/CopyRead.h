@@ -12,7 +12,7 @@ namespace lastrivet::merge {
 /// A copy of a project as it was at one moment; it is only read.
 class CopyRead {
 public:
-    /// `place` is the copy's folder or its database file.
+    /// `place` is the copy's folder or its database file; what is unreadable in it is told with it.
     explicit CopyRead(const std::filesystem::path &place);
 
     const MergeState &state() const { return m_state; }

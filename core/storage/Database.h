@@ -72,4 +72,14 @@ template <class Body> decltype(auto) withFaults(Body &&body)
     }
 }
 
+/// As `withFaults`; what cannot be read is told with its place, for where it may be one of several.
+template <class Body> decltype(auto) withFaultsAt(const std::filesystem::path &place, Body &&body)
+{
+    try {
+        return withFaults(body);
+    } catch (const UnreadableInput &fault) {
+        throwNamed(place, fault);
+    }
+}
+
 } // namespace lastrivet::storage

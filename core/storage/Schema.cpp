@@ -67,7 +67,7 @@ Header readHeader(const std::filesystem::path &file)
 {
     const auto header = findHeader(file);
     if (!header)
-        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", file.string()));
+        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", file.string()), file);
     return *header;
 }
 
@@ -102,11 +102,13 @@ void requireProject(const std::filesystem::path &folder, const std::filesystem::
     std::error_code none;
     if (!std::filesystem::is_regular_file(database, none)) {
         throw UnreadableInput(
-            fmt::format("{} is not a Lastrivet project: it has no records.db.", folder.string()));
+            fmt::format("{} is not a Lastrivet project: it has no records.db.", folder.string()),
+            folder);
     }
     const auto header = readHeader(database);
     if (number(header, applicationAt) != std::uint32_t(applicationId))
-        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", database.string()));
+        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", database.string()),
+                              database);
     if (number(header, schemaAt) > std::uint32_t(newestSchema()))
         refuseNewer(number(header, schemaAt));
 }
@@ -124,7 +126,8 @@ void requireWholeFile(const std::filesystem::path &database)
     if (isCounted && there < bytes) {
         throw UnreadableInput(fmt::format("The database is cut short: {} holds {} of {} bytes. "
                                           "Restore a backup.",
-                                          database.string(), there, bytes));
+                                          database.string(), there, bytes),
+                              database);
     }
 }
 

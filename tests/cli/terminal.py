@@ -37,9 +37,9 @@ class TerminalTest(unittest.TestCase):
         self.addCleanup(shutil.rmtree, self.folder, ignore_errors=True)
         self.project = self.folder / "Bench.lastrivet"
 
-    def run_program(self, *arguments, environment=None):
+    def run_program(self, *arguments, environment=None, folder=None):
         done = subprocess.run([PROGRAM, *map(str, arguments)], capture_output=True, timeout=120,
-                              env={**os.environ, **(environment or {})}, check=False)
+                              env={**os.environ, **(environment or {})}, cwd=folder, check=False)
         done.stdout = done.stdout.decode("utf-8")
         done.stderr = done.stderr.decode("utf-8")
         return Answer(done)

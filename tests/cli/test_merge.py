@@ -60,6 +60,15 @@ class Merge(TerminalTest):
         self.refused(3, "merge", self.project, self.folder, says="not a Lastrivet project")
         self.assertEqual(self.exported(self.project), before)
 
+    def test_of_two_copies_the_one_that_is_damaged_is_named(self):
+        path = self.other / "records.db"
+        content = bytearray(path.read_bytes())
+        content[100:4000] = bytes(3900)
+        path.write_bytes(content)
+        answer = self.refused(3, "merge", self.project, self.other, says="damaged")
+        self.assertIn(str(self.other), answer.err)
+        self.assertNotIn(str(self.project), answer.err)
+
 
 class Conflicts(TerminalTest):
     def setUp(self):

@@ -147,6 +147,13 @@ class NoProject(TerminalTest):
         for verb in ("hours", "undo"):
             answer = self.refused(3, verb, self.project, says="damaged")
             self.assertIn(str(self.project), answer.err)
+            # A short name stands in many a sentence.
+            answer = self.refused(3, verb, ".", says="damaged", folder=self.project)
+            self.assertTrue(answer.err.startswith("lastrivet-cli: .: "), answer.err)
+
+    def test_a_refusal_names_the_place_once(self):
+        answer = self.refused(3, "hours", self.project, says="not a Lastrivet project")
+        self.assertEqual(answer.err.count(str(self.project)), 1)
 
 
 class ReadOnly(TerminalTest):
