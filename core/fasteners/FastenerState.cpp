@@ -13,8 +13,7 @@ namespace {
 
 bool isLeftOutside(const Fastener &fastener, Moment asOf)
 {
-    return fastener.torque_value && !happened(fastener.accepted_on, asOf) &&
-           isOutside(fastener, *fastener.torque_value);
+    return readiness::isTorqueOutside(fastener) && !happened(fastener.accepted_on, asOf);
 }
 
 } // namespace

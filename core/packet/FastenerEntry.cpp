@@ -69,8 +69,7 @@ std::optional<double> FastenerEntry::netTorque() const
 
 bool FastenerEntry::isOutOfLimits() const
 {
-    const auto net = netTorque();
-    return net && readiness::isOutside(*net, torque_min, torque_max);
+    return readiness::isTorqueOutside(*this);
 }
 
 std::vector<FastenerEntry> fasteners(const Region &region)

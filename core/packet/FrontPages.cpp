@@ -116,9 +116,7 @@ Rule ruleOf(const Region &region, const Fastener &fastener)
     const bool hasLimit = fastener.torque_min || fastener.torque_max;
     if (hasLimit && !region.ifHappened(fastener.torqued_on))
         return Rule::LooseFastener;
-    const auto torque = readiness::netTorque(fastener.torque_value, fastener.torque_drag);
-    if (torque && !region.ifHappened(fastener.accepted_on) &&
-        readiness::isOutside(*torque, fastener.torque_min, fastener.torque_max))
+    if (readiness::isTorqueOutside(fastener) && !region.ifHappened(fastener.accepted_on))
         return Rule::TorqueOutOfLimits;
     return Rule::UnlockedFastener;
 }

@@ -24,4 +24,12 @@ inline bool isOutside(double value, std::optional<double> minimum, std::optional
     return (minimum && value < *minimum - slack) || (maximum && value > *maximum + slack);
 }
 
+/// True when a torque was read that, less the drag, is outside of the limits: of a fastener, or of
+/// what a paper says of one.
+template <class Torqued> bool isTorqueOutside(const Torqued &fastener)
+{
+    const auto torque = netTorque(fastener.torque_value, fastener.torque_drag);
+    return torque && isOutside(*torque, fastener.torque_min, fastener.torque_max);
+}
+
 } // namespace lastrivet::readiness

@@ -9,12 +9,10 @@ void torqueOutOfLimits(const Judgement &judgement, Findings &findings)
 {
     judgement.forEachIn(judgement.ground().fasteners, [&](const OfStep<Fastener> &entry) {
         const Fastener &fastener = *entry.record;
-        const auto torque = netTorque(fastener.torque_value, fastener.torque_drag);
-        if (!torque || !judgement.counts(fastener.torqued_on) ||
+        if (!isTorqueOutside(fastener) || !judgement.counts(fastener.torqued_on) ||
             judgement.counts(fastener.accepted_on))
             return;
-        if (isOutside(*torque, fastener.torque_min, fastener.torque_max) &&
-            judgement.exists(fastener) && judgement.concerns(entry))
+        if (judgement.exists(fastener) && judgement.concerns(entry))
             findings.must(fastener);
     });
 }
