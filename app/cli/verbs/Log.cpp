@@ -16,6 +16,8 @@
 #include <algorithm>
 #include <fmt/ostream.h>
 #include <optional>
+#include <utility>
+#include <vector>
 
 namespace lastrivet::cli {
 
@@ -73,25 +75,39 @@ bool isToldIn(const readiness::Answer &answer, Id<Closing> id, const readiness::
            });
 }
 
+using Outdated = std::pair<Id<Closing>, readiness::Blocker>;
+
+std::vector<Outdated> outdatedIn(const readiness::Answer &answer)
+{
+    std::vector<Outdated> all;
+    for (const auto &closing : answer.closings) {
+        for (const auto &blocker : closing.blockers) {
+            if (isOutdated(blocker) && !isClosed(closing.state))
+                all.emplace_back(closing.id, blocker);
+        }
+    }
+    return all;
+}
+
 /// Names each signature that held until the change and does not any more without a word on it.
 void tellOutdated(const ChangeNotice &notice, const Project &project, std::ostream &out)
 {
     if (notice.after->sign_offs.isEmpty())
         return;
+    const auto outdated =
+        outdatedIn(readiness::readiness(*notice.after, project.profile(), project.today()));
+    // How it was before is asked only where there is something to tell: each answer takes a while.
+    if (outdated.empty())
+        return;
     const auto before = readiness::readiness(*notice.before, project.profile(), project.today());
-    const auto after = readiness::readiness(*notice.after, project.profile(), project.today());
-    for (const auto &closing : after.closings) {
-        if (isClosed(closing.state))
+    for (const auto &[closing, blocker] : outdated) {
+        if (isToldIn(before, closing, blocker))
             continue;
-        for (const auto &blocker : closing.blockers) {
-            if (!isOutdated(blocker) || isToldIn(before, closing.id, blocker))
-                continue;
-            const std::string line = fmt::format(
-                "{}: {}; {}.", notice.after->find(closing.id)->title,
-                english(readiness::sentence(blocker, *notice.after)),
-                english(readiness::clearedBy(blocker, *notice.after, project.profile())));
-            fmt::print(out, "{}\n", onOneLine(line));
-        }
+        const std::string line =
+            fmt::format("{}: {}; {}.", notice.after->find(closing)->title,
+                        english(readiness::sentence(blocker, *notice.after)),
+                        english(readiness::clearedBy(blocker, *notice.after, project.profile())));
+        fmt::print(out, "{}\n", onOneLine(line));
     }
 }
 
