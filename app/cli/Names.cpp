@@ -84,13 +84,20 @@ IdSet<Closing> closingsOf(const Records &records, const std::vector<std::string>
 
 const Person &personOf(const Records &records, const std::string &name)
 {
-    const auto found =
-        std::find_if(records.people.begin(), records.people.end(), [&](const Person &person) {
-            return !person.withdrawn_on && person.name == name;
-        });
-    if (found == records.people.end())
+    std::vector<std::int64_t> ids;
+    for (const Person &person : records.people) {
+        if (!person.withdrawn_on && person.name == name)
+            ids.push_back(person.id.value());
+    }
+    if (ids.empty())
         throw WrongUsage(fmt::format("--who: nobody in the project is called “{}”.", name));
-    return *found;
+    // Hours that go to the wrong one are noticed by nobody.
+    if (ids.size() > 1)
+        throw WrongUsage(
+            fmt::format("--who: {} people in the project are called “{}”, with the ids "
+                        "{}; they need names that differ before one can be named.",
+                        ids.size(), name, fmt::join(ids, ", ")));
+    return *records.find(Id<Person>{ids.front()});
 }
 
 } // namespace lastrivet::cli

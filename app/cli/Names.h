@@ -29,7 +29,7 @@ const Component &partOf(const Records &records, const std::string &code,
 /// Live closings, ascending, each once. The ids as they were typed: the command line's own reader
 /// would take one beyond 64 bits for another.
 IdSet<Closing> closingsOf(const Records &records, const std::vector<std::string> &ids);
-/// The live person of this name.
+/// The live person of this name, when it is one's alone.
 const Person &personOf(const Records &records, const std::string &name);
 
 /// A word of a vocabulary; the complaint lists the vocabulary.

@@ -74,6 +74,19 @@ class Log(TerminalTest):
         entry = self.ask("journal", self.project, "--json").json()[-1]
         self.assertEqual(entry["who"], "Ben Ruiz")
 
+    def test_a_name_that_two_people_have_says_nothing_of_whose_work_it_is(self):
+        self.project = self.folder / "Two.lastrivet"
+        self.make_project(of_this(bench(), people=[
+            {"id": BUILDER, "name": "Ada Holm", "roles": ["builder"]},
+            {"id": HELPER, "name": "Ben Ruiz", "roles": ["helper"]},
+            {"id": 95, "name": "Ben Ruiz", "roles": ["inspector"]},
+            {"id": 96, "name": "Ada Holm", "roles": ["helper"], "withdrawn_on": "2026-02-01",
+             "withdrawn_why": "entered twice"}]))
+        answer = self.refused(2, "log", self.project, "--component", "LW", "--minutes", "5",
+                              "--note", "x", "--who", "Ben Ruiz", says="2 people")
+        self.assertIn(f"{HELPER}, 95", answer.err)
+        self.assertEqual(self.workers(self.log("--who", "Ada Holm")), [BUILDER])
+
     def test_the_hours_grow_by_what_was_entered(self):
         before = self.ask("hours", self.project, "--json").json()["total"]["minutes"]
         self.log()
