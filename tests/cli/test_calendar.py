@@ -73,6 +73,10 @@ class Calendar(TerminalTest):
         self.assertEqual({key: event["UID"] for key, event in ringing.items()}, first)
         self.refused(2, "export", self.project, "--to", self.folder / "late.ics", "--alarm", 366,
                      says="--alarm")
+        for place in ("all.json", "all.zip", "all"):
+            self.refused(2, "export", self.project, "--to", self.folder / place, "--alarm", 7,
+                         *(["--csv"] if place == "all" else []), says="--alarm")
+            self.assertFalse((self.folder / place).exists())
         for event in ringing.values():
             alarm, = event.walk("VALARM")
             self.assertEqual(alarm["TRIGGER"].dt, datetime.timedelta(days=-7))

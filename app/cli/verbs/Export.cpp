@@ -47,6 +47,8 @@ void write(const Options &options, const Project &project, Terminal &terminal)
 {
     const std::optional<int> alarmDays = alarmDaysOf(options);
     const std::string suffix = std::filesystem::path(options.to).extension().string();
+    if (alarmDays && (options.asCsv || suffix != ".ics"))
+        throw WrongUsage("--alarm: only a calendar rings, a file that ends in .ics.");
     if (options.asCsv)
         exchange::writeCsvFolder(*project.records(), options.to);
     else if (suffix == ".zip")
