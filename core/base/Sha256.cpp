@@ -66,4 +66,12 @@ bool isSha256(std::string_view text)
            });
 }
 
+std::string withSmallDigits(std::string text)
+{
+    std::string small = text;
+    std::transform(small.begin(), small.end(), small.begin(),
+                   [](char c) { return c >= 'A' && c <= 'F' ? char(c - 'A' + 'a') : c; });
+    return isSha256(small) ? small : text;
+}
+
 } // namespace lastrivet

@@ -39,4 +39,7 @@ std::string sha256(std::span<const std::uint8_t> bytes);
 /// True for 64 lower-case hex digits.
 bool isSha256(std::string_view text);
 
+/// The text with its letters made small when that makes 64 hex digits of it, as it is otherwise.
+std::string withSmallDigits(std::string text);
+
 } // namespace lastrivet

@@ -2,14 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/DocumentBuilder.h"
 
+#include "core/base/Sha256.h"
 #include "core/base/Tongue.h"
 #include "core/exchange/DocumentFormat.h"
 #include "core/exchange/FieldValue.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/StrictJson.h"
 #include "core/records/Designation.h"
+#include "core/records/Media.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::exchange {
 
@@ -218,6 +221,10 @@ void DocumentBuilder::endRecord()
     auto &document = m_reading.document;
     const auto &description = describe(top().type);
     const RecordRef record{top().type, idOf(description, m_record.get())};
+    // Some programs write sums in capitals; here they are compared as texts.
+    if (auto *media =
+            record.type == RecordType::Media ? static_cast<Media *>(m_record.get()) : nullptr)
+        media->sha256 = withSmallDigits(std::move(media->sha256));
     if (record.id != 0 &&
         !document.positions.emplace(record, m_frames[m_frames.size() - 2].index.value_or(0))
              .second) {

@@ -28,3 +28,12 @@ TEST_CASE("Only 64 lower-case hex digits are taken for a hash")
     CHECK_FALSE(isSha256(std::string(64, 'A')));
     CHECK_FALSE(isSha256("../" + hash.substr(3)));
 }
+
+TEST_CASE("A hash in capitals is written small, what is none stays as it is")
+{
+    CHECK(withSmallDigits("0123456789ABCDEFabcdef" + std::string(42, 'F')) ==
+          "0123456789abcdefabcdef" + std::string(42, 'f'));
+    CHECK(withSmallDigits(std::string(64, 'G')) == std::string(64, 'G'));
+    CHECK(withSmallDigits("ABC") == "ABC");
+    CHECK(withSmallDigits({}).empty());
+}

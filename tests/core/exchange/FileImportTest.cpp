@@ -112,3 +112,23 @@ TEST_CASE("Of two files of one name that differ, neither of which has a sum, not
     CHECK(made->project->records()->find(Id<Media>{1})->sha256 ==
           "2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97");
 }
+
+TEST_CASE("A sum in capital letters is that of its file, and is kept in small ones")
+{
+    const test::TemporaryFolder folder;
+    write(folder / "in/own/a.jpg", "picture");
+    const fs::path document = folder / "in/document.json";
+    // As coreutils' sha256sum says, but for its capitals.
+    write(document, R"({"format": "lastrivet-records", "version": 1,
+        "project": {"name": "Demo", "profile": "ca"},
+        "media": [{"id": 1, "kind": "photo", "file": "own/a.jpg", "sha256":
+            "2CEA274D0BEDC39EC4AB6BA9E59EC889E3ED6FB56A1CF088A64D9B383378DC97"}]})");
+    const auto made =
+        importAsNewProject(folder / "Demo.lastrivet", document, ProfileLibrary::standard(), {});
+    REQUIRE(made);
+    CHECK(made->project->records()->find(Id<Media>{1})->sha256 ==
+          "2cea274d0bedc39ec4ab6ba9e59ec889e3ed6fb56a1cf088a64d9b383378dc97");
+    const auto again = importDocument(*made->project, document);
+    REQUIRE(again);
+    CHECK(again->skipped == 1);
+}
