@@ -18,11 +18,21 @@ namespace {
 
 namespace fs = std::filesystem;
 
+/// Asked of the system: it depends on the disk.
+bool isTooLong(const fs::path &file)
+{
+    std::error_code error;
+    fs::symlink_status(file, error);
+    return error == std::errc::filename_too_long;
+}
+
 std::optional<Message> wrongName(const Media &media, const fs::path &source, const fs::path &target)
 {
     const bool isOurs = isOwnPaper(media.file);
     if (!isOurs && evidence::locate(source, media) && evidence::locate(target, media))
         return std::nullopt;
+    if (isTooLong(source / media.file) || isTooLong(target / media.file))
+        return Message{"The file name is longer than the disk allows; most end at 255 bytes.", {}};
     if (!isOurs && evidence::mayNameFile(media.file))
         return Message{"The file name leads out of the document's folder.", {}};
     return Message{"The file name is not one that a file of a project may have.", {}};

@@ -7208,6 +7208,10 @@
         <source>“{0}” is no time of day; it goes into the note.</source>
         <translation>„{0}“ ist keine Uhrzeit; es kommt in die Anmerkung.</translation>
     </message>
+    <message>
+        <source>The file name is longer than the disk allows; most end at 255 bytes.</source>
+        <translation>Der Dateiname ist länger, als der Datenträger erlaubt; die meisten erlauben höchstens 255 Byte.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7208,6 +7208,10 @@
         <source>“{0}” is no time of day; it goes into the note.</source>
         <translation>«&#xa0;{0}&#xa0;» n’est pas une heure&#xa0;; cela va dans la note.</translation>
     </message>
+    <message>
+        <source>The file name is longer than the disk allows; most end at 255 bytes.</source>
+        <translation>Le nom de fichier est plus long que le disque ne le permet&#xa0;; la plupart s’arrêtent à 255 octets.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

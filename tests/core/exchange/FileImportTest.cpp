@@ -132,3 +132,20 @@ TEST_CASE("A sum in capital letters is that of its file, and is kept in small on
     REQUIRE(again);
     CHECK(again->skipped == 1);
 }
+
+TEST_CASE("A file name that no disk can keep is told as too long")
+{
+    const test::TemporaryFolder folder;
+    write(folder / "in/own/a.jpg", "picture");
+    const fs::path document = folder / "in/document.json";
+    write(document, R"({"format": "lastrivet-records", "version": 1,
+        "project": {"name": "Demo", "profile": "ca"},
+        "media": [{"id": 1, "kind": "photo", "file": "own/)" +
+                        std::string(300, 'x') + R"(.jpg"}]})");
+    const auto refused =
+        importAsNewProject(folder / "Demo.lastrivet", document, ProfileLibrary::standard(), {});
+    REQUIRE_FALSE(refused);
+    REQUIRE(refused.reason().size() == 1);
+    CHECK(english(refused.reason().front().what) ==
+          "The file name is longer than the disk allows; most end at 255 bytes.");
+}
