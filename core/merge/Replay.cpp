@@ -37,6 +37,8 @@ std::optional<Violation> newlyBroken(const Records &before, const Records &after
 Replay::Replay(MergeState base)
     : m_state(std::move(base))
 {
+    for (const Media &media : m_state.records.media)
+        m_memory.photos.note(media);
 }
 
 bool Replay::play(const storage::JournalRow &change)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/merge/PhotoIndex.h"
 #include "core/storage/RecordRows.h"
 
 #include <map>
@@ -35,6 +36,8 @@ struct ReplayMemory {
     std::map<FieldOfRecord, std::vector<storage::Cell>> seen;
     /// Photographs that two copies took in: the id that went, and the id that stands for it.
     std::map<std::int64_t, std::int64_t> samePhoto;
+    /// All photographs that were there at any time of the replay.
+    PhotoIndex photos;
     /// change_ids of changes that were left out.
     std::set<std::string> setAside;
 

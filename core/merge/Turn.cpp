@@ -90,6 +90,7 @@ bool Turn::playRecord(const RecordEdits &edits)
             change(rows, edit);
     }
     rows.putInto(m_after.records);
+    notePhoto(edits.record);
     m_touched.insert(edits.record);
     return true;
 }
@@ -225,6 +226,7 @@ bool Turn::revive(RecordRef record)
     if (gone == m_memory.gone.end())
         return false;
     gone->second.rows.putInto(m_after.records);
+    notePhoto(record);
     m_touched.insert(record);
     addConflict(
         {0, ConflictKind::Existence, record, {}, {}, {}, {}, m_change, gone->second.by, {}, {}});

@@ -53,6 +53,7 @@ private:
     void make(storage::RecordRows &rows, const RowEdit &edit);
     void makeAgain(storage::RecordRows &rows, const RowEdit &edit);
     void freeNumber(RecordRef record, Row &row);
+    void notePhoto(RecordRef record);
     void freeFileName(RecordRef record, Row &row);
     void renameFile(RecordRef record, Row &row);
     void change(storage::RecordRows &rows, const RowEdit &edit);

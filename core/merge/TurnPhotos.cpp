@@ -26,15 +26,6 @@ const RecordTable &mediaTable()
     return storage::tablesOf(RecordType::Media).front();
 }
 
-const Media *photoWithSum(const Records &records, std::string_view sum, std::int64_t notId)
-{
-    for (const auto &media : records.media) {
-        if (media.sha256 == sum && media.id.value() != notId)
-            return &media;
-    }
-    return nullptr;
-}
-
 /// Whether the column holds ids of media in this row.
 bool namesMedia(const RowEdit &edit, std::size_t column,
                 const std::vector<std::optional<Cell>> &cells)
@@ -48,15 +39,17 @@ bool namesMedia(const RowEdit &edit, std::size_t column,
     return subject < cells.size() && cells[subject] == Cell{std::string(word(RecordType::Media))};
 }
 
-/// "photos/a_4f2a91.jpg" with twelve digits of the sum instead of six.
-std::string withLongerSum(const std::string &file, const std::string &sum)
+/// "photos/a_4f2a91.jpg" with twelve digits of the sum instead of six; of a photograph without sum
+/// with its id, which is no other's either.
+std::string withMoreDigits(const std::string &file, const std::string &sum, std::int64_t id)
 {
     const std::filesystem::path path(file);
     auto stem = path.stem().string();
     if (const auto line = stem.rfind('_');
         line != std::string::npos && sum.starts_with(stem.substr(line + 1)))
         stem.erase(line);
-    const auto name = fmt::format("{}_{}{}", stem, sum.substr(0, 12), path.extension().string());
+    const auto digits = sum.empty() ? fmt::to_string(id) : sum.substr(0, 12);
+    const auto name = fmt::format("{}_{}{}", stem, digits, path.extension().string());
     return (path.parent_path() / name).generic_string();
 }
 
@@ -72,7 +65,7 @@ void Turn::findSamePhotos()
             continue;
         const auto *text = own->after[sum] ? std::get_if<std::string>(&*own->after[sum]) : nullptr;
         const auto *known = text && !text->empty()
-                                ? photoWithSum(m_after.records, *text, edits.record.id)
+                                ? m_memory.photos.withSum(m_after.records, *text, edits.record.id)
                                 : nullptr;
         if (known)
             m_memory.samePhoto.emplace(edits.record.id, known->id.value());
@@ -103,23 +96,30 @@ void Turn::useOneId()
     }
 }
 
+void Turn::notePhoto(RecordRef record)
+{
+    const Media *media =
+        record.type == RecordType::Media ? m_after.records.find(Id<Media>{record.id}) : nullptr;
+    if (media)
+        m_memory.photos.note(*media);
+}
+
 void Turn::freeFileName(RecordRef record, Row &row)
 {
     if (record.type != RecordType::Media)
         return;
     static const auto file = columnOf(mediaTable(), "file");
     const auto *name = std::get_if<std::string>(&row[file]);
-    for (const auto &media : m_after.records.media) {
-        if (!name || media.file != *name)
-            continue;
-        // Both get another name, so that no file on any disk has to give way.
-        storage::RecordRows other(m_after.records, {RecordType::Media, media.id.value()});
-        renameFile(other.ref, *other.main);
-        other.putInto(m_after.records);
-        m_touched.insert(other.ref);
-        renameFile(record, row);
+    const Media *media = name ? m_memory.photos.withFile(m_after.records, *name) : nullptr;
+    if (!media)
         return;
-    }
+    // Both get another name, so that no file on any disk has to give way.
+    storage::RecordRows other(m_after.records, {RecordType::Media, media->id.value()});
+    renameFile(other.ref, *other.main);
+    other.putInto(m_after.records);
+    notePhoto(other.ref);
+    m_touched.insert(other.ref);
+    renameFile(record, row);
 }
 
 void Turn::renameFile(RecordRef record, Row &row)
@@ -127,11 +127,11 @@ void Turn::renameFile(RecordRef record, Row &row)
     static const auto file = columnOf(mediaTable(), "file");
     static const auto sum = columnOf(mediaTable(), "sha256");
     const auto *name = std::get_if<std::string>(&row[file]);
-    const auto *digits = std::get_if<std::string>(&row[sum]);
-    if (!name || !digits)
+    if (!name)
         return;
+    const auto *digits = std::get_if<std::string>(&row[sum]);
     later([this, record, was = row[file]] { m_memory.seen[{record, "file"}].push_back(was); });
-    row[file] = withLongerSum(*name, *digits);
+    row[file] = withMoreDigits(*name, digits ? *digits : std::string(), record.id);
 }
 
 } // namespace lastrivet::merge
