@@ -115,11 +115,33 @@ void checkNesting(Review &review)
     }
 }
 
+bool bearsOnNesting(const Closing *was, const Closing *is)
+{
+    return !was || !is || was->component_id != is->component_id || was->scope != is->scope ||
+           was->encloses != is->encloses || was->permanent != is->permanent ||
+           was->withdrawn_on != is->withdrawn_on;
+}
+
+/// A new part has nothing above or below it but what was touched too.
+bool bearsOnNesting(const Component *was, const Component *is)
+{
+    return was && (!is || was->parent_id != is->parent_id);
+}
+
+template <class Record> bool anyBearsOnNesting(const Review &review)
+{
+    return review.anyTouched<Record>(
+        [](const Record *was, const Record *is) { return bearsOnNesting(was, is); });
+}
+
 } // namespace
 
 void checkEnclosure(Review &review)
 {
     if (!review.touchesAny(RecordType::Closing, RecordType::Component))
+        return;
+    if (review.before() && !anyBearsOnNesting<Closing>(review) &&
+        !anyBearsOnNesting<Component>(review))
         return;
     ClosingList ofAircraft;
     for (const Closing &closing : review.records().closings) {

@@ -26,8 +26,9 @@ struct Violation {
 std::vector<Violation> violations(const Records &records, const Profile &profile,
                                   std::span<const RecordRef> touched);
 
-/// The same, where it is known what the records were before: the order of steps, which takes a walk
-/// over all of them, is not looked at when nothing of it was touched. For many changes in a row.
+/// The same, where it is known what the records were before: the order of steps and what closings
+/// enclose, which take a walk over all of them, are not looked at when nothing of it was touched.
+/// For many changes in a row.
 std::vector<Violation> violations(const Records &records, const Profile &profile,
                                   std::span<const RecordRef> touched, const Records &before);
 

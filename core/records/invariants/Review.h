@@ -6,6 +6,7 @@
 #include "core/records/Designation.h"
 #include "core/records/invariants/Invariants.h"
 
+#include <algorithm>
 #include <array>
 #include <span>
 #include <string>
@@ -39,6 +40,15 @@ public:
         return (touches(types) || ...);
     }
     bool covers(RecordRef record) const;
+    /// True when `bears(was, is)` of a touched record of the type, each null where it was or is not
+    /// there; it has to be known what the records were before.
+    template <class Record, class Bears> bool anyTouched(Bears &&bears) const
+    {
+        const auto &touched = ids(Record::type);
+        return std::any_of(touched.begin(), touched.end(), [&](std::int64_t id) {
+            return bears(m_before->find(Id<Record>{id}), m_records.find(Id<Record>{id}));
+        });
+    }
     /// Touched records that are withdrawn or no longer there; none in a whole review.
     std::vector<RecordRef> gone() const;
 

@@ -70,11 +70,8 @@ bool bearsOnOrder(const Component *was, const Component *is)
 
 template <class Record> bool anyBearsOnOrder(const Review &review)
 {
-    const auto &ids = review.ids(Record::type);
-    return std::any_of(ids.begin(), ids.end(), [&](std::int64_t id) {
-        return bearsOnOrder(review.before()->find(Id<Record>{id}),
-                            review.records().find(Id<Record>{id}));
-    });
+    return review.anyTouched<Record>(
+        [](const Record *was, const Record *is) { return bearsOnOrder(was, is); });
 }
 
 } // namespace

@@ -11,6 +11,16 @@ namespace {
 
 using Said = std::vector<std::string>;
 
+/// How much is found wrong when only this record was touched, and was what `alter` makes of it.
+template <class Record, class Alter>
+std::size_t foundSince(const ProjectBuilder &project, Id<Record> touched, const Alter &alter)
+{
+    ProjectBuilder was = project;
+    was.change(touched, alter);
+    const RecordRef ref{Record::type, touched.value()};
+    return violations(project.records, project.profile, {&ref, 1}, was.records).size();
+}
+
 } // namespace
 
 TEST_CASE("A region encloses at least one part: its own, one below or beside, none above")
@@ -95,4 +105,27 @@ TEST_CASE("Three boxes can lie inside each other in a ring")
     CHECK(wrongs(project).empty());
     project.closing(c, {a});
     CHECK(wrongs(project).size() >= 1);
+}
+
+TEST_CASE("Among many changes what closings enclose is looked at for those that bear on it")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto rib = project.part("Rib", wing);
+    const auto tail = project.part("Tail");
+    const auto skin = project.closing(rib, {wing});
+    CHECK(foundSince(project, skin, [](Closing &c) { c.title = "Lower skin"; }) == 0);
+    CHECK(foundSince(project, rib, [](Component &c) { c.name = "Nose rib"; }) == 0);
+    CHECK(wrongs(project, skin).size() == 1);
+
+    CHECK(foundSince(project, skin, [&](Closing &c) { c.component_id = tail; }) == 1);
+    CHECK(foundSince(project, skin, [](Closing &c) { c.scope = ClosingScope::Aircraft; }) == 1);
+    CHECK(foundSince(project, skin, [&](Closing &c) { c.encloses = {rib}; }) == 1);
+    CHECK(foundSince(project, skin, [](Closing &c) { c.permanent = false; }) == 1);
+    CHECK(foundSince(project, skin, [](Closing &c) { c.withdrawn_on = on("2026-05-01"); }) == 1);
+    CHECK(foundSince(project, rib, [&](Component &c) { c.parent_id = tail; }) == 1);
+    Records without = project.records;
+    without.closings.erase(skin.value());
+    const RecordRef touched{RecordType::Closing, skin.value()};
+    CHECK(violations(project.records, project.profile, {&touched, 1}, without).size() == 1);
 }
