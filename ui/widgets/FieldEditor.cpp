@@ -116,6 +116,10 @@ protected:
 private:
     void showAgain()
     {
+        // Words that are chosen to be typed over stay chosen, whatever is shown anew around them.
+        const bool isThere = m_line->text() == m_shown && !m_line->isModified();
+        if (isThere && m_line->hasSelectedText())
+            return;
         m_line->setText(m_shown);
         m_line->setCursorPosition(0);
         m_line->setModified(false);

@@ -101,6 +101,14 @@ TEST_CASE("Escape takes back what is half typed into a field, and is the page's 
     CHECK(opened.bay().name == "Bay 3");
 }
 
+TEST_CASE("Words chosen to be typed over stay chosen when their record is shown again")
+{
+    Opened opened;
+    opened.line(QStringLiteral("Bay 3"))->selectAll();
+    opened.form.show(opened.workshop.bay.value());
+    CHECK(opened.line(QStringLiteral("Bay 3"))->hasSelectedText());
+}
+
 TEST_CASE("Undo and redo in a field that was kept are about the project")
 {
     Opened opened;
