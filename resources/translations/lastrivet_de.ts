@@ -6057,10 +6057,6 @@
         <translation>Beladungen außerhalb der Grenzen: {0}.</translation>
     </message>
     <message>
-        <source>Nothing is left to do.</source>
-        <translation>Es ist nichts mehr zu tun.</translation>
-    </message>
-    <message>
         <source>Of the spread</source>
         <translation>Anteil an Streuung</translation>
     </message>

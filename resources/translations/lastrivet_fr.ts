@@ -6057,10 +6057,6 @@
         <translation>Chargements hors limites&#xa0;: {0}.</translation>
     </message>
     <message>
-        <source>Nothing is left to do.</source>
-        <translation>Il ne reste rien à faire.</translation>
-    </message>
-    <message>
         <source>Of the spread</source>
         <translation>Part de la dispersion</translation>
     </message>

@@ -89,7 +89,7 @@ FigureTable forecastTable(const Wording &words, const Records &records,
     FigureTable table{{words.text("Hours to go"), QStringLiteral("P10"), QStringLiteral("P50"),
                        QStringLiteral("P80"), QStringLiteral("P90"), words.text("Of the spread")},
                       {},
-                      words.text("Nothing is left to do.")};
+                      words.text("Nothing that is left has an estimate.")};
     if (told.assemblies.empty())
         return table;
     const auto add = [&](const QString &name, const QStringList &cells, int depth, bool isBold) {
