@@ -11,6 +11,7 @@
 #include "ui/daylog/YearStrip.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/OneRow.h"
 #include "ui/widgets/PictureLoader.h"
 
 #include <QHBoxLayout>
@@ -47,7 +48,7 @@ LogPage::LogPage(Session &session, QWidget *parent)
     build();
     buildKeys();
     if (m_model->rowCount() > 1)
-        m_list->setCurrentIndex(m_model->index(1, 0));
+        chooseOneRow(*m_list, m_model->index(1, 0));
     showChosen();
     updateWords();
 }
@@ -216,14 +217,14 @@ void LogPage::goToDay(QDate day)
         const RecordRef record = m_model->recordAt(row);
         if (LogModel::isDay(record) &&
             toDate(*Moment::ofDay(std::chrono::sys_days{std::chrono::days{record.id}})) <= day) {
-            m_list->setCurrentIndex(m_model->index(row + 1, 0));
+            chooseOneRow(*m_list, m_model->index(row + 1, 0));
             m_list->scrollTo(m_model->index(row, 0), QAbstractItemView::PositionAtTop);
             return;
         }
     }
     // Before the first entry: the first one is the nearest.
     const QModelIndex first = m_model->index(m_model->rowCount() - 1, 0);
-    m_list->setCurrentIndex(first);
+    chooseOneRow(*m_list, first);
     m_list->scrollTo(first);
 }
 
@@ -251,7 +252,7 @@ void LogPage::showRecord(RecordRef record)
     if (m_model->rowOf(record) < 0)
         m_filter->clear();
     if (const int row = m_model->rowOf(record); row >= 0) {
-        m_list->setCurrentIndex(m_model->index(row, 0));
+        chooseOneRow(*m_list, m_model->index(row, 0));
         m_list->scrollTo(m_list->currentIndex(), QAbstractItemView::PositionAtCenter);
     }
 }

@@ -7,6 +7,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/Marks.h"
+#include "ui/widgets/OneRow.h"
 #include "ui/widgets/TallRows.h"
 
 #include <QEvent>
@@ -73,7 +74,7 @@ PartTree::PartTree(Session &session, QWidget *parent)
     buildView();
     connectView();
     m_view->expandToDepth(0);
-    m_view->setCurrentIndex(m_filtered->index(0, 0));
+    chooseOneRow(*m_view, m_filtered->index(0, 0));
     updateWords();
 }
 
@@ -217,10 +218,7 @@ void PartTree::bring(Id<Component> part)
     if (!index.isValid())
         return;
     openAbove(index);
-    m_view->setCurrentIndex(index);
-    // With Ctrl held down, as in a shortcut, the view moves its cursor and selects nothing.
-    m_view->selectionModel()->select(index, QItemSelectionModel::ClearAndSelect |
-                                                QItemSelectionModel::Rows);
+    chooseOneRow(*m_view, index);
     m_view->scrollTo(index);
 }
 
@@ -284,7 +282,7 @@ void PartTree::filter()
         m_view->expandToDepth(0);
     bring(kept);
     if (!current())
-        m_view->setCurrentIndex(m_filtered->index(0, 0));
+        chooseOneRow(*m_view, m_filtered->index(0, 0));
     updateWords();
 }
 

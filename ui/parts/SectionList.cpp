@@ -11,6 +11,7 @@
 #include "ui/shell/Session.h"
 #include "ui/shell/ShortcutSheet.h"
 #include "ui/widgets/ActLine.h"
+#include "ui/widgets/OneRow.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/TallRows.h"
 #include "ui/widgets/WithdrawAct.h"
@@ -242,7 +243,7 @@ void SectionList::choose(RecordRef record)
     const int row = m_model->rowOf(record);
     if (row < 0)
         return;
-    m_view->setCurrentIndex(m_model->index(row, 0));
+    chooseOneRow(*m_view, m_model->index(row, 0));
     m_view->scrollTo(m_view->currentIndex());
 }
 

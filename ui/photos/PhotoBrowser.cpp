@@ -6,6 +6,7 @@
 #include "ui/photos/PhotoGrid.h"
 #include "ui/photos/PhotoListModel.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/OneRow.h"
 
 #include <QLabel>
 #include <QSplitter>
@@ -134,7 +135,7 @@ bool PhotoBrowser::step(int by)
     const int row = m_grid->currentIndex().row() + by;
     if (row < 0 || row >= m_model->rowCount())
         return false;
-    m_grid->setCurrentIndex(m_model->index(row));
+    chooseOneRow(*m_grid, m_model->index(row));
     return true;
 }
 
