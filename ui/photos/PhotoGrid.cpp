@@ -7,6 +7,8 @@
 #include "ui/widgets/PhotoDelegate.h"
 #include "ui/widgets/PictureLoader.h"
 
+#include <QFocusEvent>
+#include <QItemSelectionModel>
 #include <QPaintEvent>
 #include <QPainter>
 #include <QScrollBar>
@@ -42,6 +44,15 @@ PhotoGrid::PhotoGrid(const Theme &theme, PhotoListModel &model, PictureLoader &l
     connect(&model, &PhotoListModel::rowsInserted, this, &PhotoGrid::arrange);
     connect(&model, &PhotoListModel::rowsRemoved, this, &PhotoGrid::arrange);
     arrange();
+}
+
+/// The keys are about what is chosen: the photo with the ring is, where nothing else is.
+void PhotoGrid::focusInEvent(QFocusEvent *event)
+{
+    QAbstractItemView::focusInEvent(event);
+    const bool isByMouse = event->reason() == Qt::MouseFocusReason;
+    if (!isByMouse && currentIndex().isValid() && !selectionModel()->hasSelection())
+        selectionModel()->select(currentIndex(), QItemSelectionModel::Select);
 }
 
 void PhotoGrid::arrange()
