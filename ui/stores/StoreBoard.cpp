@@ -33,7 +33,11 @@ StoreBoard::StoreBoard(Session &session, const PartSection &section, QWidget *pa
     layout->addWidget(m_stack, 1);
     m_list->show(section, {}, true);
     connect(m_list, &SectionList::currentChanged, this, [this] { refresh(); });
-    connect(m_list, &SectionList::recordAdded, this, &StoreBoard::showRecord);
+    // The next line can follow; in the list its letters would be keys, and a blank a tick.
+    connect(m_list, &SectionList::recordAdded, this, [this](RecordRef record) {
+        showRecord(record);
+        m_list->startNew();
+    });
     connect(m_ask, &ActLine::ended, this, [this] { m_list->view().setFocus(); });
 }
 

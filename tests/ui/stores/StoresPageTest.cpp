@@ -5,9 +5,11 @@
 #include "tests/ui/support/Looks.h"
 #include "tests/ui/support/StoresWindow.h"
 #include "ui/stores/CalibrationForm.h"
+#include "ui/stores/DeliveryBoard.h"
 #include "ui/stores/ExpenseBoard.h"
 #include "ui/stores/ToolBoard.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QLineEdit>
 
@@ -70,6 +72,22 @@ TEST_CASE("A calibration is kept with its day and the next, and not one before t
     REQUIRE(tool.calibrations.size() == 1);
     CHECK(tool.calibrations.front().due_on == Moment::parse("2027-03-10"));
     CHECK(window.cell(board, 0, 3) == QStringLiteral("361 days left"));
+}
+
+TEST_CASE("Lines of a packing list are typed one after the other, and none is counted by that")
+{
+    StoresWindow window;
+    window.page.showBoard(RecordType::PartLine);
+    const auto before = window.records()->part_lines.size();
+    field(window.page.deliveries(), QStringLiteral("New packing line")).setFocus();
+    for (const char *words : {"wing rib 11", "wing rib 12"}) {
+        QTest::keyClicks(QApplication::focusWidget(), QLatin1String(words));
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    }
+    const auto &lines = window.records()->part_lines;
+    REQUIRE(lines.size() == before + 2);
+    for (const PartLine &line : lines)
+        CHECK((line.received_quantity == 0 || line.name == "Fin"));
 }
 
 TEST_CASE("Expenses are written in a line; amounts stay exact and currencies apart")
