@@ -11,6 +11,19 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+/// A folder that is remembered is the same wherever the program was started: what does not begin at
+/// the root is in the person's own folder, as in the terminal after `~`.
+QString fromHome(const QString &typed)
+{
+    static const auto home = QStringLiteral("~");
+    const bool isMarked = typed == home || typed.startsWith(home + QLatin1Char('/'));
+    return QDir::cleanPath(QDir::home().absoluteFilePath(isMarked ? typed.mid(2) : typed));
+}
+
+} // namespace
+
 FolderLine::FolderLine(const QString &name, QWidget *parent)
     : QWidget(parent)
     , m_line(new PathLine(this))
@@ -29,7 +42,7 @@ FolderLine::FolderLine(const QString &name, QWidget *parent)
 QString FolderLine::folder() const
 {
     const QString typed = m_line->text().trimmed();
-    return typed.isEmpty() ? QString() : QDir::cleanPath(QDir::fromNativeSeparators(typed));
+    return typed.isEmpty() ? QString() : fromHome(QDir::fromNativeSeparators(typed));
 }
 
 void FolderLine::setFolder(const QString &folder)

@@ -16,6 +16,7 @@ public:
     /// `name` is what the folder is, for screen readers and as the title of the choice.
     explicit FolderLine(const QString &name, QWidget *parent = nullptr);
 
+    /// With its whole path; empty while nothing is typed.
     QString folder() const;
     void setFolder(const QString &folder);
 

@@ -19,6 +19,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDir>
 #include <QLineEdit>
 #include <QSettings>
 #include <QSignalSpy>
@@ -200,6 +201,24 @@ TEST_CASE("What is chosen for backups is kept without making one")
     QTest::keyClick(bench.window.focusWidget(), Qt::Key_Escape);
     CHECK(bench.keeper().choice() == backup::BackupChoice{bench.shelf, true, 30});
     CHECK_FALSE(fs::exists(bench.place));
+}
+
+TEST_CASE("A folder for backups that is typed without its whole path is in the person's own folder")
+{
+    Bench bench;
+    BackupForm &form = bench.window.backupForm();
+    const auto chosenFor = [&](const QString &typed) {
+        form.open(bench.keeper());
+        test::type(form, QStringLiteral("Folder on another disk"), typed);
+        QTest::keyClick(bench.window.focusWidget(), Qt::Key_Escape);
+        return bench.keeper().choice().value().shelf;
+    };
+    const fs::path home = toPath(QDir::homePath());
+    CHECK(chosenFor(QStringLiteral("Copies/big disk")) == home / "Copies" / "big disk");
+    CHECK(chosenFor(QStringLiteral("~/Copies")) == home / "Copies");
+    CHECK(chosenFor(QStringLiteral("~")) == home);
+    CHECK(chosenFor(QStringLiteral("~old")) == home / "~old");
+    CHECK(chosenFor(pathText(bench.shelf)) == bench.shelf);
 }
 
 TEST_CASE("What was chosen for backups is not written over while it cannot be read")
