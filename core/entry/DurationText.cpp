@@ -86,11 +86,32 @@ std::optional<std::int64_t> minutesOf(std::string_view text)
                                                     : std::nullopt;
 }
 
+bool isDigit(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
+/// "rib 1 2h": two numbers with a blank between them are never one.
+bool hasTwoNumbersInARow(std::string_view text)
+{
+    for (std::size_t blank = text.find(' '); blank != std::string_view::npos;) {
+        const std::size_t next = text.find_first_not_of(' ', blank);
+        if (next == std::string_view::npos)
+            return false;
+        if (blank > 0 && isDigit(text[blank - 1]) && isDigit(text[next]))
+            return true;
+        blank = text.find(' ', next);
+    }
+    return false;
+}
+
 } // namespace
 
 std::optional<std::int64_t> readMinutes(std::string_view text)
 {
     std::string close = folded(text);
+    if (hasTwoNumbersInARow(close))
+        return std::nullopt;
     std::erase(close, ' ');
     if (close.ends_with(':'))
         return std::nullopt;

@@ -35,6 +35,19 @@ TEST_CASE("Whatever length of time was typed is read, so that it can be told wha
     CHECK_FALSE(readMinutes("99999999999999999999h").has_value());
 }
 
+TEST_CASE("A number in front of a time is no part of it")
+{
+    for (const auto text : {"1 2h", "1  2h", "30 1h20", "2h 3 0", "1 000 min"})
+        CHECK_FALSE(readMinutes(text).has_value());
+    const auto read = [](std::string_view line, std::size_t first) {
+        const EntryWords words(line);
+        return readLength(words, first, words.count());
+    };
+    CHECK(read("rib 1 2h", 1).words == 0);
+    CHECK(read("rib 1 2h", 2).minutes == 120);
+    CHECK(read("1 2 h 15", 1).minutes == 135);
+}
+
 TEST_CASE("What is no duration is none")
 {
     for (const auto text : {"", "2", "h", "1:60", "2h75", "-2h", "0m", "0h00", "100h", "1.5",
