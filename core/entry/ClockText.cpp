@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/ClockText.h"
 
+#include "core/entry/DurationText.h"
 #include "core/entry/LineWords.h"
 
 #include <charconv>
@@ -43,54 +44,122 @@ Minutes between(int from, int to)
     return Minutes{(to - from + day) % day};
 }
 
-/// What says that an hour without minutes is one, and no length of time.
-struct Hours {
-    /// Behind "at", or between "from" and "to": `14h`.
-    bool are_said = false;
-    /// In front of `Uhr`: the bare `14`.
-    bool are_of_clock = false;
-};
+/// `8.30`, which is a time of day in front of `Uhr` alone.
+std::optional<int> dottedClock(std::string_view word)
+{
+    const auto dot = word.find('.');
+    if (dot == std::string_view::npos)
+        return std::nullopt;
+    const auto hour = digits(word.substr(0, dot), 1, 2);
+    const auto minute = digits(word.substr(dot + 1), 2, 2);
+    return hour && minute && *hour <= 23 && *minute <= 59 ? std::optional(*hour * 60 + *minute)
+                                                          : std::nullopt;
+}
 
-std::optional<int> clockOrHour(std::string_view word, Hours hours)
+std::optional<int> wholeHour(std::string_view word)
+{
+    const auto hour = digits(word, 1, 2);
+    return hour && *hour <= 23 ? std::optional(*hour * 60) : std::nullopt;
+}
+
+/// In front of `Uhr`: `14:30`, `14.30` or the bare `14`.
+std::optional<int> beforeUhr(std::string_view word)
 {
     const auto clock = parseClock(word);
-    const bool isMarked = word.ends_with('h');
-    if (clock || !(hours.are_of_clock || (hours.are_said && isMarked)))
-        return clock;
-    const auto hour = digits(word.substr(0, word.size() - (isMarked ? 1 : 0)), 1, 2);
-    return hour && *hour <= 23 ? std::optional(*hour * 60) : std::nullopt;
+    const auto dotted = clock ? clock : dottedClock(word);
+    return dotted ? dotted : wholeHour(word);
+}
+
+bool isWord(const EntryWords &line, std::size_t i, std::string_view word)
+{
+    return i < line.count() && line.folded(i) == word;
 }
 
 /// The `Uhr` of `14 Uhr`.
 bool isUhr(const EntryWords &line, std::size_t i)
 {
-    return i < line.count() && line.folded(i) == "uhr";
+    return isWord(line, i, "uhr");
 }
 
-std::optional<ClockRead> span(std::string_view from, std::string_view to, Hours hours,
-                              std::size_t words)
+/// The `30` of `14 Uhr 30`; none in `14 Uhr: 30 rivets` and `14 Uhr 30 min`.
+std::optional<int> minutesAt(const EntryWords &line, std::size_t i)
 {
-    const auto began = clockOrHour(from, hours);
-    const auto ended = clockOrHour(to, hours);
+    if (i >= line.count() || line.colon() == std::optional(i - 1))
+        return std::nullopt;
+    const std::string &word = line.folded(i);
+    const auto minutes = digits(word, 2, 2);
+    if (!minutes || *minutes > 59)
+        return std::nullopt;
+    const bool isLength = i + 1 < line.count() && parseDuration(word + " " + line.folded(i + 1));
+    return isLength ? std::nullopt : minutes;
+}
+
+/// A time of day, and how many words it took.
+struct Clocked {
+    int minute = 0;
+    std::size_t words = 0;
+};
+
+/// `14:30`, `14 Uhr`, `14 Uhr 30`, `14.30 Uhr`; where it is said to be a point in time also `14h`,
+/// `14 h` and `14 h 30`, which otherwise are lengths of it.
+std::optional<Clocked> clockAt(const EntryWords &line, std::size_t i, bool isSaid)
+{
+    if (i >= line.count())
+        return std::nullopt;
+    const std::string_view word = line.folded(i);
+    const bool isBeforeUhr = isUhr(line, i + 1);
+    const auto exact = isBeforeUhr && !wholeHour(word) ? beforeUhr(word) : parseClock(word);
+    if (exact)
+        return Clocked{*exact, std::size_t(isBeforeUhr ? 2 : 1)};
+    if (isBeforeUhr || (isSaid && isWord(line, i + 1, "h"))) {
+        const auto hour = wholeHour(word);
+        const auto minutes = hour ? minutesAt(line, i + 2) : std::nullopt;
+        return hour ? std::optional(
+                          Clocked{*hour + minutes.value_or(0), std::size_t(minutes ? 3 : 2)})
+                    : std::nullopt;
+    }
+    const auto marked =
+        isSaid && word.ends_with('h') ? wholeHour(word.substr(0, word.size() - 1)) : std::nullopt;
+    return marked ? std::optional(Clocked{*marked, 1}) : std::nullopt;
+}
+
+std::optional<ClockRead> span(std::optional<int> began, std::optional<int> ended, std::size_t words)
+{
     if (!began || !ended || *began == *ended)
         return std::nullopt;
-    return ClockRead{*began, between(*began, *ended), words + (hours.are_of_clock ? 1 : 0)};
+    return ClockRead{*began, between(*began, *ended), words};
+}
+
+/// `9:15-11:30` or `9-11 Uhr`, in one word but for the last.
+std::optional<ClockRead> readTightSpan(const EntryWords &line, std::size_t first, Dash dash)
+{
+    const std::string_view word = line.folded(first);
+    const auto from = word.substr(0, dash.begin);
+    const auto to = word.substr(dash.begin + dash.bytes);
+    return isUhr(line, first + 1) ? span(beforeUhr(from), beforeUhr(to), 2)
+                                  : span(parseClock(from), parseClock(to), 1);
 }
 
 /// `9:15-11:30`, `9:15 - 11:30` or `9:15 to 11:30`.
 std::optional<ClockRead> readSpan(const EntryWords &line, std::size_t first, bool isNamed)
 {
-    const std::string_view word = line.folded(first);
-    if (const Dash dash = dashIn(word); dash.bytes > 0)
-        return span(word.substr(0, dash.begin), word.substr(dash.begin + dash.bytes),
-                    {false, isUhr(line, first + 1)}, 1);
-    if (first + 2 >= line.count())
+    if (const Dash dash = dashIn(line.folded(first)); dash.bytes > 0)
+        return readTightSpan(line, first, dash);
+    // The hour of "9 to 11 Uhr" is one because of what stands behind the second.
+    const auto said = clockAt(line, first, isNamed);
+    const std::size_t middle = first + (said ? said->words : 1);
+    if (middle + 1 >= line.count())
         return std::nullopt;
-    const std::string_view middle = line.folded(first + 1);
-    const bool isDash = !middle.empty() && dashIn(middle).bytes == middle.size();
-    if (!isDash && !words::isOneOf(middle, words::until))
+    const bool isDash = line.isDash(middle);
+    if (!isDash && !words::isOneOf(line.folded(middle), words::until))
         return std::nullopt;
-    return span(word, line.folded(first + 2), {isNamed && !isDash, isUhr(line, first + 3)}, 3);
+    const auto began = isDash ? clockAt(line, first, false) : said;
+    const auto ended = clockAt(line, middle + 1, isNamed && !isDash);
+    const bool isEndOfClock = isUhr(line, middle + 2);
+    const auto from = began          ? std::optional(began->minute)
+                      : isEndOfClock ? beforeUhr(line.folded(first))
+                                     : std::nullopt;
+    return ended ? span(from, ended->minute, middle + 1 + ended->words - first) : std::nullopt;
 }
 
 } // namespace
@@ -121,10 +190,10 @@ std::optional<ClockRead> readClock(const EntryWords &line, std::size_t first)
     if (at >= line.count())
         return std::nullopt;
     auto read = readSpan(line, at, isNamed);
-    if (!read && isNamed) {
-        const Hours hours{words::isOneOf(line.folded(first), words::point), isUhr(line, at + 1)};
-        if (const auto from = clockOrHour(line.folded(at), hours))
-            read = ClockRead{*from, std::nullopt, std::size_t(hours.are_of_clock ? 2 : 1)};
+    if (!read && (isNamed || isUhr(line, at + 1))) {
+        const bool isPoint = words::isOneOf(line.folded(first), words::point);
+        if (const auto from = clockAt(line, at, isPoint))
+            read = ClockRead{from->minute, std::nullopt, from->words};
     }
     if (read)
         read->words += isNamed ? 1 : 0;

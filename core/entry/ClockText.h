@@ -22,8 +22,8 @@ struct ClockRead {
 };
 
 /// Reads `at 9:15`, `9:15-11:30` with any dash, or `from 9:15 to 11:30`, from word `first` on; also
-/// hours without minutes as German and French write them, `um 14 Uhr`, `à 14h`, `de 9h à 11h`. Work
-/// past midnight ends on the next day.
+/// times as German and French write them, `um 14 Uhr`, `8 Uhr 30`, `8.30 Uhr`, `à 14h`, `de 9 h à
+/// 11 h 30`. Work past midnight ends on the next day.
 std::optional<ClockRead> readClock(const EntryWords &line, std::size_t first);
 
 } // namespace lastrivet::entry

@@ -60,6 +60,27 @@ TEST_CASE("An hour needs no minutes where German and French say that it is one")
         CHECK(read(text) == "none");
 }
 
+TEST_CASE("Minutes stand behind Uhr, behind a point in front of it, or behind a French h")
+{
+    CHECK(read("8 Uhr 30") == "510/3");
+    CHECK(read("um 14 Uhr 30 1h20") == "870/4");
+    CHECK(read("um 8.30 Uhr") == "510/3");
+    CHECK(read("8 Uhr 30 bis 11 Uhr 45") == "510+195/7");
+    CHECK(read("von 9 Uhr bis 11 Uhr") == "540+120/6");
+    CHECK(read("9 bis 11 Uhr 45") == "540+165/5");
+    CHECK(read("von 9 bis 11.30 Uhr") == "540+150/5");
+    CHECK(read("8.30-11.30 Uhr") == "510+180/2");
+    CHECK(read("à 14 h 30") == "870/4");
+    CHECK(read("à 14 h 2h15") == "840/3");
+    CHECK(read("de 14 h à 16 h 30") == "840+150/7");
+    // The note's number, and a length of time.
+    CHECK(read("um 14 Uhr: 30 Nieten") == "840/3");
+    CHECK(read("um 14 Uhr 30 min") == "840/3");
+    CHECK(read("à 14 h 30 min") == "840/3");
+    for (const auto text : {"14 h 30", "8.30", "8.30 bis 11.30", "de 14 h 30", "um 8.75 Uhr"})
+        CHECK(read(text) == "none");
+}
+
 TEST_CASE("What is no clock time is left alone")
 {
     for (const auto text : {"12-3", "1:30", "at noon", "at", "9:15-9:15", "9:15-25:00", "LW-R3"})
