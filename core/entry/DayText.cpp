@@ -49,6 +49,19 @@ constexpr Named nearDays[] = {
     {"avant-hier", -2}, {"tomorrow", 1}, {"morgen", 1},      {"demain", 1},
 };
 
+/// Which part of a day it was is kept nowhere; "heute morgen" is no tomorrow.
+constexpr std::string_view dayParts[] = {
+    "morgen", "früh", "vormittag",  "mittag",  "abend",     "nachmittag", "matin",
+    "soir",   "midi", "après-midi", "morning", "afternoon", "evening"};
+
+/// How many words behind a day say which part of it is meant.
+std::size_t partOfDay(const Words &words, std::size_t behind)
+{
+    return behind < words.size() && std::ranges::find(dayParts, words[behind]) != std::end(dayParts)
+               ? 1
+               : 0;
+}
+
 /// The place of a name or of its beginning; -1 when it is none.
 template <std::size_t count, std::size_t languages>
 int placeOf(const Names<count> (&all)[languages], std::string_view word)
@@ -123,7 +136,16 @@ std::optional<DayRead> readMonthDay(const Words &words, std::size_t first, Momen
     return day ? std::optional(DayRead{*day, 2}) : std::nullopt;
 }
 
-/// `3.3.` or `3.3.2026`, as German writes days; `3.3` alone may be anything.
+/// The year of two figures is one of this century.
+std::optional<int> yearOf(std::string_view word)
+{
+    const auto number = wholeNumber(word);
+    if (!number || (word.size() != 4 && word.size() != 2))
+        return std::nullopt;
+    return word.size() == 2 ? 2000 + *number : *number;
+}
+
+/// `3.3.`, `3.3.26` or `3.3.2026`, as German writes days; `3.3` alone may be anything.
 std::optional<Moment> dottedDay(std::string_view word, Moment today)
 {
     const auto first = word.find('.');
@@ -137,7 +159,7 @@ std::optional<Moment> dottedDay(std::string_view word, Moment today)
         return std::nullopt;
     if (rest.empty())
         return latestDay(*month, *number, today);
-    const auto yearNumber = rest.size() == 4 ? wholeNumber(rest) : std::nullopt;
+    const auto yearNumber = yearOf(rest);
     return yearNumber ? dayOf(*yearNumber, *month, *number) : std::nullopt;
 }
 
@@ -156,7 +178,7 @@ std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment tod
         if (near.word != word)
             continue;
         const auto day = today.dayOnly().plusDays(near.away);
-        return day ? std::optional(DayRead{*day, 1}) : std::nullopt;
+        return day ? std::optional(DayRead{*day, 1 + partOfDay(words, first + 1)}) : std::nullopt;
     }
     std::string iso = word;
     std::ranges::replace(iso, 't', 'T');
@@ -169,7 +191,7 @@ std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment tod
         return day;
     const int place = placeOf(weekdayNames, word);
     const auto day = place >= 0 ? latestWeekday(place, today) : std::nullopt;
-    return day ? std::optional(DayRead{*day, 1}) : std::nullopt;
+    return day ? std::optional(DayRead{*day, 1 + partOfDay(words, first + 1)}) : std::nullopt;
 }
 
 std::optional<Moment> parseDayText(std::string_view text, Moment today)

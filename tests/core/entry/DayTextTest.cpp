@@ -64,6 +64,27 @@ TEST_CASE("Days are read in German and French too")
     CHECK(read("3.3") == "none");
 }
 
+TEST_CASE("A German day may have a year of two figures")
+{
+    CHECK(read("1.2.24") == "2024-02-01");
+    CHECK(read("01.02.24") == "2024-02-01");
+    CHECK(read("29.2.25") == "none");
+    CHECK(read("1.2.4") == "none");
+    CHECK(read("1.2.x4") == "none");
+}
+
+TEST_CASE("The part of a day goes with it, and the morning of today is not tomorrow")
+{
+    CHECK(read("heute Morgen") == "2026-03-14");
+    CHECK(read("gestern Abend") == "2026-03-13");
+    CHECK(read("Mittwoch morgen") == "2026-03-11");
+    CHECK(read("morgen früh") == "2026-03-15");
+    CHECK(read("hier soir") == "2026-03-13");
+    CHECK(read("mercredi après-midi") == "2026-03-11");
+    CHECK(read("yesterday evening") == "2026-03-13");
+    CHECK(read("morgen morgen morgen") == "none");
+}
+
 TEST_CASE("A day beyond the first or last of the calendar is none")
 {
     const auto first = *Moment::parse("1900-01-01");

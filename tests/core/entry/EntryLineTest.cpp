@@ -197,6 +197,13 @@ TEST_CASE("The line may be German or French")
     const auto afternoon = bench.one("hier à 14h 2h LA : x");
     CHECK(afternoon.began == Moment::parse("2026-03-13T14:00"));
     CHECK(afternoon.minutes == Minutes{120});
+    for (const auto text :
+         {"1h Herstellung LA: x", "1h fabrication LA : x", "1h LA: vernäht und versenkt"})
+        CHECK(bench.one(text).kind == WorkKind::Fabrication);
+    CHECK(bench.one("1h Zusammenbau LA: x").kind == WorkKind::Assembly);
+    CHECK(bench.one("1h Oberfläche LA: x").kind == WorkKind::Finishing);
+    CHECK(bench.one("1h planification LA : x").kind == WorkKind::Planning);
+    CHECK(bench.one("heute Morgen 1h LA: x").began == Moment::parse("2026-03-14"));
     CHECK(bench.one("45m Beanstandung 12: x").squawk_id == Id<Squawk>{50});
     CHECK(bench.one("45m anomalie 12 : x").squawk_id == Id<Squawk>{50});
 }
