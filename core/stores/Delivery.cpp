@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <map>
+#include <unordered_map>
 
 namespace lastrivet::stores {
 
@@ -36,18 +37,34 @@ bool isOpen(const Step &step, Moment asOf)
     return !step.withdrawn_on && !happened(step.done_on, asOf) && !happened(step.dropped_on, asOf);
 }
 
-std::vector<Id<Step>> stepsWaitingFor(const Records &records, const PartLine &line, Moment asOf)
-{
-    std::vector<Id<Step>> steps;
-    for (const Step &step : records.steps) {
-        const bool isMeant = line.step_id
-                                 ? step.id == line.step_id
-                                 : line.component_id && step.component_id == line.component_id;
-        if (isMeant && isOpen(step, asOf))
-            steps.push_back(step.id);
+/// The open steps by their part, looked through once for all lines.
+class OpenSteps {
+public:
+    OpenSteps(const Records &records, Moment asOf)
+        : m_records(records)
+        , m_asOf(asOf)
+    {
+        for (const Step &step : records.steps) {
+            if (step.component_id && isOpen(step, asOf))
+                m_byPart[step.component_id].push_back(step.id);
+        }
     }
-    return steps;
-}
+
+    std::vector<Id<Step>> waitingFor(const PartLine &line) const
+    {
+        if (line.step_id) {
+            const Step *step = m_records.find(line.step_id);
+            return step && isOpen(*step, m_asOf) ? std::vector{step->id} : std::vector<Id<Step>>{};
+        }
+        const auto found = m_byPart.find(line.component_id);
+        return found == m_byPart.end() ? std::vector<Id<Step>>{} : found->second;
+    }
+
+private:
+    const Records &m_records;
+    Moment m_asOf;
+    std::unordered_map<Id<Component>, std::vector<Id<Step>>> m_byPart;
+};
 
 void count(Shipment &shipment, const PartLine &line, const LineStanding &standing)
 {
@@ -96,12 +113,13 @@ std::vector<Shipment> shipments(const Records &records, Moment asOf)
 std::vector<Wait> waits(const Records &records, Moment asOf)
 {
     std::vector<Wait> found;
+    const OpenSteps steps(records, asOf);
     for (const PartLine &line : records.part_lines) {
         if (line.withdrawn_on)
             continue;
         const auto standing = standingOf(line, asOf);
         if (standing.wanted > 0)
-            found.push_back({line.id, standing, stepsWaitingFor(records, line, asOf)});
+            found.push_back({line.id, standing, steps.waitingFor(line)});
     }
     std::stable_sort(found.begin(), found.end(), [](const Wait &a, const Wait &b) {
         return a.standing.days_late > b.standing.days_late;

@@ -14,6 +14,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <unordered_map>
 
 namespace lastrivet::ui {
 
@@ -24,30 +25,35 @@ QString tr(const char *text, int count = -1)
     return QCoreApplication::translate("StoreRows", text, nullptr, count);
 }
 
-/// The closings that must stay open for a missing part. An answer may be older than the records.
-std::vector<const readiness::ClosingAnswer *> heldBy(Id<PartLine> line, const Records &records,
-                                                     const readiness::Answer &answer)
+/// The closings that must stay open, by the missing part that each waits for. An answer may be
+/// older than the records.
+using Held = std::unordered_map<Id<PartLine>, std::vector<const readiness::ClosingAnswer *>>;
+
+Held heldByLine(const Records &records, const readiness::Answer &answer)
 {
-    const RecordRef record{RecordType::PartLine, line.value()};
-    std::vector<const readiness::ClosingAnswer *> held;
+    Held held;
     for (const auto &closing : answer.closings) {
-        if (!isClosed(closing.state) && records.findLive(closing.id) &&
-            std::ranges::any_of(closing.blockers, [&](const auto &blocker) {
-                return blocker.rule == readiness::Rule::MissingPart && blocker.record == record;
-            }))
-            held.push_back(&closing);
+        if (isClosed(closing.state) || !records.findLive(closing.id))
+            continue;
+        for (const auto &blocker : closing.blockers) {
+            if (blocker.rule != readiness::Rule::MissingPart ||
+                blocker.record.type != RecordType::PartLine)
+                continue;
+            auto &closings = held[Id<PartLine>{blocker.record.id}];
+            if (closings.empty() || closings.back() != &closing)
+                closings.push_back(&closing);
+        }
     }
     return held;
 }
 
-QString waitDetail(const stores::Wait &wait, const Records &records,
-                   const readiness::Answer &answer)
+QString waitDetail(const stores::Wait &wait, const Records &records, const Held &held)
 {
     const PartLine &line = *records.find(wait.line);
     if (!wait.steps.empty())
         return tr("waits: %1").arg(toQt(records.find(wait.steps.front())->title));
-    if (const auto held = heldBy(wait.line, records, answer); !held.empty())
-        return tr("keeps open: %1").arg(toQt(records.find(held.front()->id)->title));
+    if (const auto closings = held.find(wait.line); closings != held.end())
+        return tr("keeps open: %1").arg(toQt(records.find(closings->second.front()->id)->title));
     return partName(records, line.component_id);
 }
 
@@ -107,12 +113,13 @@ std::vector<ListRow> waitRows(const std::vector<stores::Wait> &waits, const Reco
                               const readiness::Answer &answer)
 {
     std::vector<ListRow> rows;
+    const Held held = heldByLine(records, answer);
     for (const stores::Wait &wait : waits) {
         const PartLine &line = *records.find(wait.line);
         ListRow row{{RecordType::PartLine, wait.line.value()}};
         row.title = QStringLiteral("%1 × %2").arg(
             QLocale().toString(qlonglong(wait.standing.wanted)), toQt(line.name));
-        row.detail = waitDetail(wait, records, answer);
+        row.detail = waitDetail(wait, records, held);
         if (wait.standing.days_late > 0)
             row.figure = tr("%n d late", int(wait.standing.days_late));
         row.icon = mark(wait.standing.days_late > 0);
@@ -130,7 +137,11 @@ std::vector<ListRow> waitingRows(const stores::Wait &wait, const Records &record
         row.detail = tr("step of %1").arg(partName(records, records.find(id)->component_id));
         rows.push_back(std::move(row));
     }
-    for (const auto *closing : heldBy(wait.line, records, answer)) {
+    const Held held = heldByLine(records, answer);
+    const auto closings = held.find(wait.line);
+    if (closings == held.end())
+        return rows;
+    for (const auto *closing : closings->second) {
         ListRow row{{RecordType::Closing, closing->id.value()},
                     toQt(records.find(closing->id)->title)};
         row.detail = tr("must stay open");
