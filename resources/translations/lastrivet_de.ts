@@ -15523,6 +15523,26 @@
         <source>Take the chosen line away</source>
         <translation>Die gewählte Zeile entfernen</translation>
     </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>%1 (missing: %2)</source>
+        <translation>%1 (es fehlt: %2)</translation>
+    </message>
+    <message>
+        <source>Not on record, and counted nowhere: %1.</source>
+        <translation>Nicht aufgezeichnet und nirgends mitgezählt: %1.</translation>
+    </message>
+    <message>
+        <source>A line that is typed here lacks something, and is not on record. Type what is missing, take the line out, or do the same once more to leave without it.</source>
+        <translation>Einer Zeile, die hier getippt ist, fehlt etwas, und sie ist nicht aufgezeichnet. Das Fehlende eintippen, die Zeile herausnehmen oder dasselbe noch einmal tun, um ohne sie zu gehen.</translation>
+    </message>
+    <message>
+        <source>What was typed here is not on record, as it could not be kept. Type it once more when that is possible, or do the same once more to leave without it.</source>
+        <translation>Was hier getippt wurde, ist nicht aufgezeichnet, weil es nicht gespeichert werden konnte. Noch einmal eintippen, sobald das geht, oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LinksEditor</name>
@@ -20609,6 +20629,10 @@
     <message>
         <source>What was fitted and removed since is reckoned with as soon as the weighing comes to a sum.</source>
         <translation>Was seither ein- und ausgebaut wurde, wird gerechnet, sobald die Wägung eine Summe ergibt.</translation>
+    </message>
+    <message>
+        <source>Not all lines are in this sum: some lack something.</source>
+        <translation>Nicht alle Zeilen sind in dieser Summe: Manchen fehlt etwas.</translation>
     </message>
 </context>
 <context>

@@ -15523,6 +15523,26 @@
         <source>Take the chosen line away</source>
         <translation>Retirer la ligne choisie</translation>
     </message>
+    <message>
+        <source>line %1</source>
+        <translation>ligne %1</translation>
+    </message>
+    <message>
+        <source>%1 (missing: %2)</source>
+        <translation>%1 (il manque&#xa0;: %2)</translation>
+    </message>
+    <message>
+        <source>Not on record, and counted nowhere: %1.</source>
+        <translation>Pas consigné, et compté nulle part&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>A line that is typed here lacks something, and is not on record. Type what is missing, take the line out, or do the same once more to leave without it.</source>
+        <translation>Il manque quelque chose à une ligne saisie ici, et elle n&apos;est pas consignée. Saisissez ce qui manque, retirez la ligne, ou refaites la même chose pour partir sans elle.</translation>
+    </message>
+    <message>
+        <source>What was typed here is not on record, as it could not be kept. Type it once more when that is possible, or do the same once more to leave without it.</source>
+        <translation>Ce qui a été saisi ici n&apos;est pas consigné, car l&apos;enregistrement a échoué. Saisissez-le de nouveau dès que c&apos;est possible, ou refaites la même chose pour partir sans cela.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LinksEditor</name>
@@ -20609,6 +20629,10 @@
     <message>
         <source>What was fitted and removed since is reckoned with as soon as the weighing comes to a sum.</source>
         <translation>Ce qui a été monté et démonté depuis est pris en compte dès que la pesée donne une somme.</translation>
+    </message>
+    <message>
+        <source>Not all lines are in this sum: some lack something.</source>
+        <translation>Toutes les lignes ne sont pas dans cette somme&#xa0;: à certaines il manque quelque chose.</translation>
     </message>
 </context>
 <context>

@@ -23,7 +23,7 @@ LimitsEditor::LimitsEditor(Session &session, QWidget *parent)
     , m_session(session)
     , m_new(new QPushButton(tr("Write the limits down"), this))
     , m_corners(new LinesEditor(tr("Corners of the limits, in their order"),
-                                {{{}, true}, {{}, true}}, this))
+                                {{{}, true, false, true}, {{}, true, false, true}}, this))
     , m_form(new RecordForm(session, RecordType::Envelope,
                             {{"weight_unit"},
                              {"arm_unit"},
@@ -40,7 +40,15 @@ LimitsEditor::LimitsEditor(Session &session, QWidget *parent)
     layout->addWidget(m_corners);
     layout->addWidget(m_form);
     connect(m_new, &QPushButton::clicked, this, &LimitsEditor::start);
-    connect(m_corners, &LinesEditor::typed, this, &LimitsEditor::type);
+    m_corners->setKeep([this](int row, const LinesModel::Cells &cells, bool isWhole) {
+        return change(
+            [&](Envelope &envelope) {
+                return LinesModel::typeAll(cells, [&](int column, const QString &text) {
+                    return type(envelope, row, column, text);
+                });
+            },
+            isWhole);
+    });
     connect(m_corners, &LinesEditor::removeWanted, this, [this](int row) {
         change([row](Envelope &envelope) {
             envelope.points.erase(envelope.points.begin() + row);
@@ -72,34 +80,34 @@ void LimitsEditor::start()
     refresh();
 }
 
-void LimitsEditor::change(const std::function<QString(Envelope &)> &body)
+Session::Outcome LimitsEditor::change(const std::function<QString(Envelope &)> &body, bool isKept)
 {
     const Envelope *known = balance::envelopeOf(*m_session.records());
     if (!known)
-        return;
+        return Session::Outcome::AgainstRules;
     Envelope changed = *known;
+    auto outcome = Session::Outcome::AgainstRules;
     const QString why = body(changed);
     if (!why.isEmpty())
         m_session.complain(why);
-    else
-        m_session.change(tr("Limits changed"), [&](Edit &edit) { edit.put(changed); });
+    else if (isKept)
+        outcome = m_session.attempt(tr("Limits changed"), [&](Edit &edit) { edit.put(changed); });
     refresh();
+    return outcome;
 }
 
-void LimitsEditor::type(int row, int column, const QString &text)
+QString LimitsEditor::type(Envelope &envelope, int row, int column, const QString &text) const
 {
-    change([&](Envelope &envelope) -> QString {
-        if (std::size_t(row) >= envelope.points.size())
-            envelope.points.push_back(envelope.points.empty() ? Envelope::Point{}
-                                                              : envelope.points.back());
-        auto &point = envelope.points[std::size_t(row)];
-        const auto number = column == 0 ? balance::readWeight(withPoint(text), envelope.weight_unit)
-                                        : balance::readArm(withPoint(text), envelope.arm_unit);
-        if (!number)
-            return inWords(number.reason());
-        (column == 0 ? point.weight : point.arm) = *number;
-        return {};
-    });
+    auto &points = envelope.points;
+    if (std::size_t(row) >= points.size())
+        points.emplace_back();
+    auto &point = std::size_t(row) < points.size() ? points[std::size_t(row)] : points.back();
+    const auto number = column == 0 ? balance::readWeight(withPoint(text), envelope.weight_unit)
+                                    : balance::readArm(withPoint(text), envelope.arm_unit);
+    if (!number)
+        return inWords(number.reason());
+    (column == 0 ? point.weight : point.arm) = *number;
+    return {};
 }
 
 void LimitsEditor::refresh()
@@ -115,6 +123,8 @@ void LimitsEditor::refresh()
     m_corners->setVisible(envelope);
     m_form->setVisible(envelope);
     m_form->show(envelope ? envelope->id.value() : 0);
+    m_corners->model().forgetUnless(
+        [&](std::int64_t id) { return envelope && envelope->id.value() == id; });
     if (!envelope)
         return;
     m_corners->setEditable(isOpen);
@@ -123,7 +133,7 @@ void LimitsEditor::refresh()
     std::vector<QStringList> lines;
     for (const auto &point : envelope->points)
         lines.push_back({plainNumber(point.weight), plainNumber(point.arm)});
-    m_corners->setLines(std::move(lines));
+    m_corners->setLines(envelope->id.value(), std::move(lines));
 }
 
 } // namespace lastrivet::ui

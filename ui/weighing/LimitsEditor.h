@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/balance/Units.h"
-#include "core/project/Project.h"
+#include "ui/shell/Session.h"
 
 #include <QWidget>
 
@@ -15,7 +15,6 @@ namespace lastrivet::ui {
 
 class LinesEditor;
 class RecordForm;
-class Session;
 
 /// The limits of weight and centre of gravity: corners in their order, chord, source.
 class LimitsEditor final : public QWidget {
@@ -31,8 +30,10 @@ public:
 private:
     void start();
     void refresh();
-    void type(int row, int column, const QString &text);
-    void change(const std::function<QString(Envelope &)> &body);
+    QString type(Envelope &envelope, int row, int column, const QString &text) const;
+    /// One change of the limits; `body` answers why it cannot be, or nothing. What is not to be
+    /// kept is only looked at.
+    Session::Outcome change(const std::function<QString(Envelope &)> &body, bool isKept = true);
 
     Session &m_session;
     balance::Units m_units;

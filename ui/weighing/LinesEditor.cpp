@@ -57,10 +57,38 @@ protected:
 } // namespace
 
 LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns, QWidget *parent)
-    : QWidget(parent)
+    : Unfinished(parent)
     , m_model(new LinesModel(columns, this))
     , m_view(new TypedTable(this))
     , m_remove(new QPushButton(tr("Take the line out"), this))
+    , m_begun(new QLabel(this))
+{
+    buildView(columns);
+    m_remove->setProperty("flat", true);
+    auto *head = new QHBoxLayout;
+    head->addWidget(heading(title, this), 1);
+    head->addWidget(m_remove);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(4);
+    layout->addLayout(head);
+    layout->addWidget(m_view);
+    layout->addWidget(m_begun);
+    m_begun->setWordWrap(true);
+    auto *key = new QShortcut(QKeySequence::Delete, m_view);
+    key->setContext(Qt::WidgetShortcut);
+    key->setWhatsThis(tr("Take the chosen line away"));
+    connect(key, &QShortcut::activated, this, &LinesEditor::remove);
+    connect(m_remove, &QPushButton::clicked, this, &LinesEditor::remove);
+    connect(m_model, &LinesModel::rowsInserted, this, [this] { fit(); });
+    connect(m_model, &LinesModel::rowsRemoved, this, [this] { fit(); });
+    connect(m_model, &LinesModel::dataChanged, this, &LinesEditor::tellBegun);
+    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this] { fit(); });
+    fit();
+}
+
+void LinesEditor::buildView(const std::vector<LinesColumn> &columns)
 {
     m_view->setModel(m_model);
     m_view->setItemDelegate(new WholeCell(m_view));
@@ -76,24 +104,6 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     m_view->horizontalHeader()->setHighlightSections(false);
     m_view->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     giveWordsRoom(columns);
-    m_remove->setProperty("flat", true);
-    auto *head = new QHBoxLayout;
-    head->addWidget(heading(title, this), 1);
-    head->addWidget(m_remove);
-    auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(4);
-    layout->addLayout(head);
-    layout->addWidget(m_view);
-    auto *key = new QShortcut(QKeySequence::Delete, m_view);
-    key->setContext(Qt::WidgetShortcut);
-    key->setWhatsThis(tr("Take the chosen line away"));
-    connect(key, &QShortcut::activated, this, &LinesEditor::remove);
-    connect(m_remove, &QPushButton::clicked, this, &LinesEditor::remove);
-    connect(m_model, &LinesModel::typed, this, &LinesEditor::typed);
-    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            [this] { fit(); });
-    fit();
 }
 
 /// Words get what the numbers leave.
@@ -116,9 +126,9 @@ void LinesEditor::giveWordsRoom(const std::vector<LinesColumn> &columns)
     }
 }
 
-void LinesEditor::setLines(std::vector<QStringList> lines)
+void LinesEditor::setLines(std::int64_t record, std::vector<QStringList> lines)
 {
-    m_model->setLines(std::move(lines));
+    m_model->setLines(record, std::move(lines));
     fit();
 }
 
@@ -133,8 +143,50 @@ void LinesEditor::fit()
 {
     m_view->setFixedHeight(m_view->horizontalHeader()->sizeHint().height() +
                            m_model->rowCount() * rowHeight() + 2 * m_view->frameWidth() + 2);
+    // The last one is the empty one.
     const int row = m_view->currentIndex().row();
-    m_remove->setEnabled(row >= 0 && row < int(m_model->lines().size()));
+    const int begun = int(m_model->begunLines().size());
+    m_remove->setEnabled(row >= 0 && row < int(m_model->lines().size()) + begun);
+    tellBegun();
+}
+
+/// A number that was not typed is none, and no zero.
+void LinesEditor::tellBegun()
+{
+    QStringList lines;
+    int number = int(m_model->lines().size());
+    for (const LinesModel::Begun &begun : m_model->begunLines()) {
+        ++number;
+        const QString name = begun.name.isEmpty() ? tr("line %1").arg(number) : begun.name;
+        lines.append(
+            begun.missing.isEmpty()
+                ? name
+                : tr("%1 (missing: %2)").arg(name, begun.missing.join(QStringLiteral("; "))));
+    }
+    m_begun->setText(
+        tr("Not on record, and counted nowhere: %1.").arg(lines.join(QStringLiteral(", "))));
+    m_begun->setVisible(!lines.isEmpty());
+}
+
+QString LinesEditor::heldBackWords() const
+{
+    return hasBegunLines() ? tr("A line that is typed here lacks something, and is not on record. "
+                                "Type what is missing, take the line out, or do the same once more "
+                                "to leave without it.")
+                           : tr("What was typed here is not on record, as it could not be kept. "
+                                "Type it once more when that is possible, or do the same once more "
+                                "to leave without it.");
+}
+
+void LinesEditor::takeKeyboard()
+{
+    const std::int64_t record = m_model->unkeptRecord();
+    if (record != 0)
+        Q_EMIT recordWanted(record);
+    if (const QModelIndex cell = m_model->unkeptCell(); cell.isValid())
+        m_view->setCurrentIndex(cell);
+    m_view->setFocus();
+    Unfinished::takeKeyboard();
 }
 
 void LinesEditor::remove()
@@ -142,6 +194,8 @@ void LinesEditor::remove()
     const int row = m_view->currentIndex().row();
     if (row >= 0 && row < int(m_model->lines().size()))
         Q_EMIT removeWanted(row);
+    else if (row >= 0)
+        m_model->takeOutBegun(row);
 }
 
 } // namespace lastrivet::ui

@@ -46,7 +46,8 @@ LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
     , m_form(new RecordForm(session, RecordType::LoadingCase,
                             {{"name"}, {"weight_unit"}, {"arm_unit"}, {"note", true}}, this))
     , m_items(new LinesEditor(tr("On board, besides the empty aeroplane"),
-                              {{{}, false}, {{}, true}, {{}, true}}, this))
+                              {{{}, false}, {{}, true, false, true}, {{}, true, false, true}},
+                              this))
     , m_picture(new EnvelopePicture(session.theme(), this))
     , m_how(new QLabel(this))
     , m_sums(new FigureView(this))
@@ -73,7 +74,22 @@ LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
     connect(m_withdraw, &QPushButton::clicked, this, [this] {
         askToWithdraw(m_session, *m_ask, RecordRef{RecordType::LoadingCase, m_shown.value()});
     });
-    connect(m_items, &LinesEditor::typed, this, &LoadingPanel::type);
+    connectItems();
+}
+
+void LoadingPanel::connectItems()
+{
+    m_items->setKeep([this](int row, const LinesModel::Cells &cells, bool isWhole) {
+        return change(
+            [&](LoadingCase &loading) {
+                return LinesModel::typeAll(cells, [&](int column, const QString &text) {
+                    return type(loading, row, column, text);
+                });
+            },
+            isWhole);
+    });
+    connect(m_items, &LinesEditor::recordWanted, this,
+            [this](std::int64_t id) { show(Id<LoadingCase>{id}); });
     connect(m_items, &LinesEditor::removeWanted, this, [this](int row) {
         change([row](LoadingCase &loading) {
             loading.items.erase(loading.items.begin() + row);
@@ -128,41 +144,43 @@ const LoadingCase *LoadingPanel::shown() const
     return m_session.records()->findLive(m_shown);
 }
 
-void LoadingPanel::change(const std::function<QString(LoadingCase &)> &body)
+Session::Outcome LoadingPanel::change(const std::function<QString(LoadingCase &)> &body,
+                                      bool isKept)
 {
     const LoadingCase *known = shown();
     if (!known)
-        return;
+        return Session::Outcome::AgainstRules;
     LoadingCase changed = *known;
+    auto outcome = Session::Outcome::AgainstRules;
     const QString why = body(changed);
     if (!why.isEmpty())
         m_session.complain(why);
-    else
-        m_session.change(tr("Loading %1 changed").arg(toQt(changed.name)),
-                         [&](Edit &edit) { edit.put(changed); });
+    else if (isKept)
+        outcome = m_session.attempt(tr("Loading %1 changed").arg(toQt(changed.name)),
+                                    [&](Edit &edit) { edit.put(changed); });
     refresh();
+    return outcome;
 }
 
-void LoadingPanel::type(int row, int column, const QString &text)
+QString LoadingPanel::type(LoadingCase &loading, int row, int column, const QString &text) const
 {
-    change([&](LoadingCase &loading) -> QString {
-        if (std::size_t(row) >= loading.items.size())
-            loading.items.push_back({toStd(tr("load %1").arg(row + 1)), 0, 0});
-        auto &item = loading.items[std::size_t(row)];
-        if (column == WhatColumn) {
-            item.what = toStd(text);
-            return text.isEmpty() ? tr("Say what is on board.") : QString();
-        }
-        const auto number = column == ArmColumn
-                                ? balance::readArm(withPoint(text), loading.arm_unit)
-                                : balance::readWeight(withPoint(text), loading.weight_unit);
-        if (!number)
-            return inWords(number.reason());
-        if (column == WeightColumn && *number < 0)
-            return tr("What is on board weighs nothing or more.");
-        (column == ArmColumn ? item.arm : item.weight) = *number;
-        return {};
-    });
+    auto &items = loading.items;
+    if (std::size_t(row) >= items.size())
+        items.push_back({toStd(tr("load %1").arg(row + 1)), 0, 0});
+    auto &item = std::size_t(row) < items.size() ? items[std::size_t(row)] : items.back();
+    if (column == WhatColumn) {
+        item.what = toStd(text);
+        return text.isEmpty() ? tr("Say what is on board.") : QString();
+    }
+    const auto number = column == ArmColumn
+                            ? balance::readArm(withPoint(text), loading.arm_unit)
+                            : balance::readWeight(withPoint(text), loading.weight_unit);
+    if (!number)
+        return inWords(number.reason());
+    if (column == WeightColumn && *number < 0)
+        return tr("What is on board weighs nothing or more.");
+    (column == ArmColumn ? item.arm : item.weight) = *number;
+    return {};
 }
 
 void LoadingPanel::choose(Id<LoadingCase> loading)
@@ -241,6 +259,8 @@ void LoadingPanel::refresh()
     m_form->setToolTip(readOnlyReason(m_session));
     m_items->setToolTip(readOnlyReason(m_session));
     m_items->setEditable(isOpen);
+    m_items->model().forgetUnless(
+        [&](std::int64_t id) { return records->findLive(Id<LoadingCase>{id}) != nullptr; });
     if (loading)
         showItems(*loading);
     showResult();
@@ -253,7 +273,7 @@ void LoadingPanel::showItems(const LoadingCase &loading)
         lines.push_back({toQt(item.what), plainNumber(item.weight), plainNumber(item.arm)});
     m_items->setHeads({tr("What"), headWithUnit(tr("Weight"), word(loading.weight_unit)),
                        headWithUnit(tr("Arm"), word(loading.arm_unit))});
-    m_items->setLines(std::move(lines));
+    m_items->setLines(loading.id.value(), std::move(lines));
 }
 
 void LoadingPanel::showResult()

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/packet/WeightReport.h"
-#include "core/project/Project.h"
+#include "ui/shell/Session.h"
 
 #include <QWidget>
 
@@ -22,7 +22,6 @@ class FigureView;
 class LimitsEditor;
 class LinesEditor;
 class RecordForm;
-class Session;
 
 /// The loadings, each with what is on board, and how they and the extremes lie within the limits.
 class LoadingPanel final : public QWidget {
@@ -40,13 +39,16 @@ public:
 private:
     QWidget *buildCases();
     void buildResult(QVBoxLayout &layout);
+    void connectItems();
     void choose(Id<LoadingCase> loading);
     void refresh();
     void showCases();
     void showItems(const LoadingCase &loading);
     void showResult();
-    void type(int row, int column, const QString &text);
-    void change(const std::function<QString(LoadingCase &)> &body);
+    QString type(LoadingCase &loading, int row, int column, const QString &text) const;
+    /// One change of the shown loading; `body` answers why it cannot be, or nothing. What is not to
+    /// be kept is only looked at.
+    Session::Outcome change(const std::function<QString(LoadingCase &)> &body, bool isKept = true);
     const LoadingCase *shown() const;
 
     Session &m_session;

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/weighing/WeighingPanel.h"
 
-#include "core/balance/Written.h"
-#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/weighing/LinesEditor.h"
@@ -30,28 +28,6 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int leftWidth = 340;
-
-enum ScaleColumn { PointColumn, ReadingColumn, TareColumn, NetColumn, ScaleArmColumn, ToolColumn };
-enum CorrectionColumn { WhatColumn, WeightColumn, ArmColumn, MomentColumn };
-
-std::vector<LinesColumn> scaleColumns()
-{
-    return {{{}, false}, {{}, true}, {{}, true}, {{}, true, true}, {{}, true}, {{}, false}};
-}
-
-std::vector<LinesColumn> correctionColumns()
-{
-    return {{{}, false}, {{}, true}, {{}, true}, {{}, true, true}};
-}
-
-const Tool *toolCalled(const Records &records, const QString &name)
-{
-    for (const Tool &tool : records.tools) {
-        if (!tool.withdrawn_on && toQt(tool.name).compare(name, Qt::CaseInsensitive) == 0)
-            return &tool;
-    }
-    return nullptr;
-}
 
 } // namespace
 
@@ -150,92 +126,9 @@ void WeighingPanel::buildRight()
     m_rightArea->setWidget(right);
 }
 
-void WeighingPanel::connectLines()
-{
-    connect(m_scales, &LinesEditor::typed, this, &WeighingPanel::typeScale);
-    connect(m_corrections, &LinesEditor::typed, this, &WeighingPanel::typeCorrection);
-    connect(m_scales, &LinesEditor::removeWanted, this, [this](int row) {
-        change([row](Weighing &weighing) {
-            weighing.scale_readings.erase(weighing.scale_readings.begin() + row);
-            return QString();
-        });
-    });
-    connect(m_corrections, &LinesEditor::removeWanted, this, [this](int row) {
-        change([row](Weighing &weighing) {
-            weighing.corrections.erase(weighing.corrections.begin() + row);
-            return QString();
-        });
-    });
-}
-
 const Weighing *WeighingPanel::shown() const
 {
     return m_session.records()->findLive(m_shown);
-}
-
-void WeighingPanel::change(const std::function<QString(Weighing &)> &body)
-{
-    const Weighing *known = shown();
-    if (!known)
-        return;
-    Weighing changed = *known;
-    const QString why = body(changed);
-    if (!why.isEmpty())
-        m_session.complain(why);
-    else
-        m_session.change(tr("Weighing changed"), [&](Edit &edit) { edit.put(changed); });
-    refresh();
-}
-
-void WeighingPanel::typeScale(int row, int column, const QString &text)
-{
-    change([&](Weighing &weighing) -> QString {
-        if (std::size_t(row) >= weighing.scale_readings.size())
-            weighing.scale_readings.push_back({toStd(tr("point %1").arg(row + 1)), 0, 0, 0, {}});
-        auto &scale = weighing.scale_readings[std::size_t(row)];
-        if (column == PointColumn) {
-            scale.point = toStd(text);
-            return text.isEmpty() ? tr("A scale stands under something: give the point a name.")
-                                  : QString();
-        }
-        if (column == ToolColumn) {
-            const Tool *tool = toolCalled(*m_session.records(), text);
-            scale.tool_id = tool ? tool->id : Id<Tool>{};
-            return tool || text.isEmpty() ? QString() : tr("No tool is called “%1”.").arg(text);
-        }
-        const auto number = column == ScaleArmColumn
-                                ? balance::readArm(withPoint(text), weighing.arm_unit)
-                                : balance::readWeight(withPoint(text), weighing.weight_unit);
-        if (!number)
-            return inWords(number.reason());
-        if (column == TareColumn && *number < 0)
-            return tr("A tare is not below zero: it is what lies on the scale besides the "
-                      "aeroplane, and is taken off.");
-        (column == ReadingColumn ? scale.reading
-         : column == TareColumn  ? scale.tare
-                                 : scale.arm) = *number;
-        return {};
-    });
-}
-
-void WeighingPanel::typeCorrection(int row, int column, const QString &text)
-{
-    change([&](Weighing &weighing) -> QString {
-        if (std::size_t(row) >= weighing.corrections.size())
-            weighing.corrections.push_back({toStd(tr("correction %1").arg(row + 1)), 0, 0});
-        auto &correction = weighing.corrections[std::size_t(row)];
-        if (column == WhatColumn) {
-            correction.what = toStd(text);
-            return text.isEmpty() ? tr("Say what is taken off or added.") : QString();
-        }
-        const auto number = column == ArmColumn
-                                ? balance::readArm(withPoint(text), weighing.arm_unit)
-                                : balance::readWeight(withPoint(text), weighing.weight_unit);
-        if (!number)
-            return inWords(number.reason());
-        (column == ArmColumn ? correction.arm : correction.weight) = *number;
-        return {};
-    });
 }
 
 void WeighingPanel::choose(Id<Weighing> weighing)
@@ -306,6 +199,9 @@ void WeighingPanel::refresh()
     const auto records = m_session.records();
     const Weighing *weighing = records->findLive(m_shown);
     const bool isOpen = !m_session.isReadOnly();
+    for (LinesEditor *lines : {m_scales, m_corrections})
+        lines->model().forgetUnless(
+            [&](std::int64_t id) { return records->findLive(Id<Weighing>{id}) != nullptr; });
     m_empty->findChild<QPushButton *>()->setEnabled(isOpen);
     m_empty->setVisible(!weighing);
     m_leftArea->setVisible(weighing);
@@ -319,35 +215,9 @@ void WeighingPanel::refresh()
         button->setEnabled(isOpen);
         button->setToolTip(readOnlyReason(m_session));
     }
-    showSum(*weighing);
-}
-
-void WeighingPanel::showSum(const Weighing &weighing)
-{
-    const auto records = m_session.records();
-    std::vector<QStringList> scales;
-    for (const auto &scale : weighing.scale_readings) {
-        const Tool *tool = records->findLive(scale.tool_id);
-        scales.push_back({toQt(scale.point), plainNumber(scale.reading), plainNumber(scale.tare),
-                          plainNumber(scale.reading - scale.tare), plainNumber(scale.arm),
-                          tool ? toQt(tool->name) : QString()});
-    }
-    std::vector<QStringList> corrections;
-    for (const auto &correction : weighing.corrections)
-        corrections.push_back({toQt(correction.what), plainNumber(correction.weight),
-                               plainNumber(correction.arm),
-                               plainNumber(correction.weight * correction.arm)});
-    const auto weight = word(weighing.weight_unit);
-    const auto arm = word(weighing.arm_unit);
-    m_scales->setHeads({tr("Under"), headWithUnit(tr("Reading"), weight),
-                        headWithUnit(tr("Tare"), weight), headWithUnit(tr("Net"), weight),
-                        headWithUnit(tr("Arm"), arm), tr("Scale (tool)")});
-    m_corrections->setHeads({tr("What"), headWithUnit(tr("Weight"), weight),
-                             headWithUnit(tr("Arm"), arm), tr("Moment")});
-    m_scales->setLines(std::move(scales));
-    m_corrections->setLines(std::move(corrections));
-    showResult(weighing);
-    showChanges(weighing);
+    showLines(*weighing);
+    showResult(*weighing);
+    showChanges(*weighing);
 }
 
 void WeighingPanel::showResult(const Weighing &weighing)
@@ -357,13 +227,16 @@ void WeighingPanel::showResult(const Weighing &weighing)
         m_sum->setText(inWords(empty.reason()));
         return;
     }
+    const bool isAllThere = !m_scales->hasBegunLines() && !m_corrections->hasBegunLines();
     auto sum = empty->sum;
     if (const auto *envelope = balance::envelopeOf(*m_session.records())) {
         if (const auto chord = balance::chordOf(*envelope, empty->units))
             sum.percent_mac = (sum.cg - chord->lemac) * 100 / chord->length;
     }
     const QString weighed = tr("Empty weight as weighed: %1").arg(balanceText(sum, empty->units));
-    m_sum->setText(weighed);
+    m_sum->setText(isAllThere ? weighed
+                              : weighed + QLatin1Char('\n') +
+                                    tr("Not all lines are in this sum: some lack something."));
 }
 
 /// Equipment, deviations and bulletins; of an older weighing nothing is told.

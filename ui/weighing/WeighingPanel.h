@@ -3,11 +3,12 @@
 #pragma once
 
 #include "core/packet/WeightReport.h"
-#include "core/project/Project.h"
+#include "ui/shell/Session.h"
 
 #include <QWidget>
 
 #include <functional>
+#include <vector>
 
 class QLabel;
 class QPushButton;
@@ -19,9 +20,9 @@ class ActLine;
 class EmptyPlace;
 class FigureView;
 class LinesEditor;
+struct LinesColumn;
 class RecordForm;
 class RowListView;
-class Session;
 
 /// The weighings, and the chosen one: scales with tare, corrections, what it comes to, and what has
 /// changed the weight since.
@@ -39,19 +40,23 @@ public:
     QWidget *firstFocus() const;
 
 private:
+    static std::vector<LinesColumn> scaleColumns();
+    static std::vector<LinesColumn> correctionColumns();
     void buildLeft();
     void buildRight();
     void connectLines();
+    void connectLinesTakenOut();
     void choose(Id<Weighing> weighing);
     void refresh();
     void showList();
-    void showSum(const Weighing &weighing);
+    void showLines(const Weighing &weighing);
     void showResult(const Weighing &weighing);
     void showChanges(const Weighing &weighing);
-    void typeScale(int row, int column, const QString &text);
-    void typeCorrection(int row, int column, const QString &text);
-    /// One change of the shown weighing; `body` answers why it cannot be, or nothing.
-    void change(const std::function<QString(Weighing &)> &body);
+    QString typeScale(Weighing &weighing, int row, int column, const QString &text) const;
+    QString typeCorrection(Weighing &weighing, int row, int column, const QString &text) const;
+    /// One change of the shown weighing; `body` answers why it cannot be, or nothing. What is not
+    /// to be kept is only looked at.
+    Session::Outcome change(const std::function<QString(Weighing &)> &body, bool isKept = true);
     const Weighing *shown() const;
 
     Session &m_session;

@@ -8,30 +8,41 @@
 
 namespace lastrivet::ui {
 
-TEST_CASE("What was typed into a line and not kept is there for whoever edits the cell again")
+TEST_CASE("What was typed into a line and could not be saved is there for whoever edits it again")
 {
     LinesColumn head;
     head.head = QStringLiteral("Arm");
     LinesModel model(std::vector<LinesColumn>(2, head));
-    const auto show = [&model](const QString &text) {
+    const auto show = [&model](std::int64_t record, const QString &text) {
         const QStringList line{text, QStringLiteral("40")};
-        model.setLines(std::vector<QStringList>(1, line));
+        model.setLines(record, std::vector<QStringList>(1, line));
     };
-    show(QStringLiteral("1.20"));
+    show(1, QStringLiteral("1.20"));
     int told = 0;
-    QObject::connect(&model, &LinesModel::typed, &model, [&told] { ++told; });
+    model.setKeep([&told](int, const LinesModel::Cells &, bool) {
+        ++told;
+        return Session::Outcome::NotSaved;
+    });
     const QModelIndex arm = model.index(0, 0);
     CHECK(model.setData(arm, QStringLiteral("1.25"), Qt::EditRole));
     CHECK(told == 1);
     CHECK(arm.data().toString() == QStringLiteral("1.20"));
     CHECK(arm.data(Qt::EditRole).toString() == QStringLiteral("1.25"));
+    CHECK(model.unkeptRecord() == 1);
+    // Another record is shown, and this one again.
+    show(2, QStringLiteral("1.20"));
+    CHECK(arm.data(Qt::EditRole).toString() == QStringLiteral("1.20"));
+    CHECK(model.unkeptRecord() == 1);
+    show(1, QStringLiteral("1.20"));
+    CHECK(arm.data(Qt::EditRole).toString() == QStringLiteral("1.25"));
     // The same once more is another try.
     CHECK(model.setData(arm, QStringLiteral("1.25"), Qt::EditRole));
     CHECK(told == 2);
-    show(QStringLiteral("1.25"));
+    show(1, QStringLiteral("1.25"));
     CHECK(arm.data().toString() == QStringLiteral("1.25"));
     CHECK(model.setData(arm, QStringLiteral("1.25"), Qt::EditRole));
     CHECK(told == 2);
+    CHECK(model.unkeptRecord() == 0);
 }
 
 } // namespace lastrivet::ui

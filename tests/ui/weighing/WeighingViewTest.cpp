@@ -3,11 +3,7 @@
 #include "ui/weighing/WeighingView.h"
 
 #include "core/balance/EmptyWeight.h"
-#include "tests/ui/support/Hands.h"
-#include "tests/ui/support/Workshop.h"
-#include "ui/weighing/LinesEditor.h"
-#include "ui/weighing/LinesModel.h"
-#include "ui/workshop/FigureView.h"
+#include "tests/ui/weighing/WeighingShown.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
@@ -23,78 +19,10 @@
 
 namespace lastrivet::ui {
 
-namespace {
-
-struct Shown {
-    Shown()
-    {
-        QObject::connect(session.get(), &Session::changed, &view,
-                         [this](const ChangeNotice &notice) { view.apply(notice); });
-        QObject::connect(session.get(), &Session::complained, &view,
-                         [this](const QString &sentence) { complaint = sentence; });
-        test::picture(view, 1120, 640, "weighing");
-    }
-
-    LinesEditor &lines(const QString &name)
-    {
-        for (LinesEditor *editor : view.findChildren<LinesEditor *>()) {
-            if (editor->view().accessibleName() == name)
-                return *editor;
-        }
-        throw std::runtime_error("no such lines");
-    }
-    void type(const QString &name, int row, int column, const char *text)
-    {
-        LinesModel &model = lines(name).model();
-        model.setData(model.index(row, column), QString::fromUtf8(text), Qt::EditRole);
-    }
-    const Weighing &weighing() { return *session->records()->weighings.begin(); }
-    /// The weighing was made before today, so that what is fitted today came after it.
-    void weighEarlier()
-    {
-        session->change(QStringLiteral("Weighed earlier"), [&](Edit &edit) {
-            Weighing earlier = *edit.records().weighings.begin();
-            earlier.weighed_on = Moment::parse("2026-03-01");
-            edit.put(earlier);
-        });
-    }
-    const FigureTable &table(const QString &title)
-    {
-        for (const FigureView *figures : view.findChildren<FigureView *>()) {
-            if (figures->table().title == title)
-                return figures->table();
-        }
-        throw std::runtime_error("no such table");
-    }
-
-    test::Workshop workshop;
-    std::unique_ptr<Session> session = workshop.session();
-    WeighingView view{*session};
-    QString complaint;
-};
-
-const QString scales = QStringLiteral("Scales");
-const QString corrections = QStringLiteral("Taken off and added");
-
-/// FAA-H-8083-30 chapter 4 fig. 4-20.
-void weighLikeTheHandbook(Shown &shown)
-{
-    test::press(shown.view, QStringLiteral("Write the first weighing down"));
-    const char *const rows[][4] = {{"left main", "650 lb", "5 lb", "70 in"},
-                                   {"right main", "640 lb", "5 lb", "70 in"},
-                                   {"nose", "225 lb", "2.5 lb", "-30 in"}};
-    for (int row = 0; row < 3; ++row) {
-        shown.type(scales, row, 0, rows[row][0]);
-        shown.type(scales, row, 1, rows[row][1]);
-        shown.type(scales, row, 2, rows[row][2]);
-        shown.type(scales, row, 4, rows[row][3]);
-    }
-    shown.type(corrections, 0, 0, "Fuel");
-    shown.type(corrections, 0, 1, "-177 lb");
-    shown.type(corrections, 0, 2, "95 in");
-}
-
-} // namespace
+using test::corrections;
+using test::scales;
+using test::weighLikeTheHandbook;
+using Shown = test::WeighingShown;
 
 TEST_CASE("A weighing typed in place comes to the handbook's sum, whatever unit is written")
 {
@@ -132,6 +60,8 @@ TEST_CASE("The Tab key leads from the tare that is typed to the arm, past the ne
     Shown shown;
     test::press(shown.view, QStringLiteral("Write the first weighing down"));
     shown.type(scales, 0, 0, "left main");
+    shown.type(scales, 0, 1, "300");
+    shown.type(scales, 0, 4, "1750");
     QTableView &view = shown.lines(scales).view();
     view.setFocus();
     view.setCurrentIndex(view.model()->index(0, 2));

@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/weighing/LinesEditor.h"
+
+#include "tests/ui/weighing/WeighingShown.h"
+
+#include <QAbstractItemModelTester>
+#include <QTableView>
+
+#include <catch2/catch.hpp>
+
+namespace lastrivet::ui {
+
+using test::scales;
+using test::weighLikeTheHandbook;
+using Shown = test::WeighingShown;
+
+TEST_CASE("A line whose arm was not typed counts nowhere, and what is missing is said")
+{
+    Shown shown;
+    test::press(shown.view, QStringLiteral("Write the first weighing down"));
+    LinesEditor &editor = shown.lines(scales);
+    const QAbstractItemModelTester tester(&editor.model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Fatal);
+    shown.type(scales, 0, 0, "left main");
+    shown.type(scales, 0, 1, "300");
+    shown.type(scales, 1, 0, "nose");
+    shown.type(scales, 1, 1, "100");
+    CHECK(shown.weighing().scale_readings.empty());
+    CHECK(test::says(shown.view, QStringLiteral("left main (missing: Arm")));
+    CHECK(test::says(shown.view, QStringLiteral("nose (missing: Arm")));
+    CHECK(test::says(shown.view, QStringLiteral("The weighing has no scale readings.")));
+    CHECK(editor.isBegun());
+    // The one that is whole goes on record, and the cursor with it.
+    editor.view().setCurrentIndex(editor.model().index(1, 4));
+    shown.type(scales, 1, 4, "-700");
+    REQUIRE(shown.weighing().scale_readings.size() == 1);
+    CHECK(shown.weighing().scale_readings.front().point == "nose");
+    CHECK(shown.weighing().scale_readings.front().arm == Approx(-700));
+    CHECK(editor.view().currentIndex().row() == 0);
+    CHECK(test::says(shown.view, QStringLiteral("Not all lines are in this sum")));
+    // An arm of nothing is one that was typed.
+    shown.type(scales, 1, 4, "0");
+    REQUIRE(shown.weighing().scale_readings.size() == 2);
+    CHECK(shown.weighing().scale_readings.back().point == "left main");
+    CHECK(shown.weighing().scale_readings.back().arm == 0);
+    CHECK_FALSE(editor.isBegun());
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("Not all lines are in this sum")));
+}
+
+TEST_CASE("A line that lacks something waits with its weighing, and can be taken out")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    const auto first = shown.weighing().id;
+    LinesEditor &editor = shown.lines(scales);
+    shown.type(scales, 3, 0, "tail");
+    test::press(shown.view, QStringLiteral("New weighing"));
+    CHECK(editor.model().lines().empty());
+    CHECK(editor.model().rowCount() == 1);
+    CHECK(editor.isBegun());
+    editor.takeKeyboard();
+    CHECK(editor.model().lines().size() == 3);
+    CHECK(editor.view().currentIndex() == editor.model().index(3, 1));
+    CHECK(test::says(shown.view, QStringLiteral("tail (missing: Reading")));
+    test::press(editor, QStringLiteral("Take the line out"));
+    CHECK_FALSE(editor.isBegun());
+    CHECK(shown.session->records()->find(first)->scale_readings.size() == 3);
+}
+
+} // namespace lastrivet::ui
