@@ -16701,6 +16701,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::NumberBox</name>
+    <message>
+        <source>“%1” cannot stand there: it is a whole number from %2 to %3.</source>
+        <translation>„%1“ kann dort nicht stehen: Es ist eine ganze Zahl von %2 bis %3.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::OpenRequestNotice</name>
     <message>
         <source>Add these hold points to it</source>

@@ -16701,6 +16701,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::NumberBox</name>
+    <message>
+        <source>“%1” cannot stand there: it is a whole number from %2 to %3.</source>
+        <translation>«&#xa0;%1&#xa0;» ne peut pas figurer là&#xa0;: c&apos;est un nombre entier de %2 à %3.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::OpenRequestNotice</name>
     <message>
         <source>Add these hold points to it</source>

@@ -8,6 +8,7 @@
 #include "ui/backup/FolderLine.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/NumberBox.h"
 #include "ui/widgets/Overlay.h"
 
 #include <QCheckBox>
@@ -15,7 +16,6 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
-#include <QSpinBox>
 
 namespace lastrivet::ui {
 
@@ -31,7 +31,7 @@ BackupForm::BackupForm(QWidget *parent)
     , m_remark(new QLabel(this))
     , m_byItself(
           new QCheckBox(tr("by itself, when that disk is there and something was changed"), this))
-    , m_days(new QSpinBox(this))
+    , m_days(new NumberBox(this))
     , m_everyFile(
           new QCheckBox(tr("read back also what earlier backups copied (takes long)"), this))
 {

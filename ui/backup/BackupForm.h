@@ -7,12 +7,12 @@
 
 class QCheckBox;
 class QLabel;
-class QSpinBox;
 
 namespace lastrivet::ui {
 
 class BackupKeeper;
 class FolderLine;
+class NumberBox;
 
 /// Where the backups of the open project go, when, and one now. Floats over the window that it
 /// belongs to.
@@ -37,7 +37,7 @@ private:
     FolderLine *m_shelf;
     QLabel *m_remark;
     QCheckBox *m_byItself;
-    QSpinBox *m_days;
+    NumberBox *m_days;
     QCheckBox *m_everyFile;
 };
 

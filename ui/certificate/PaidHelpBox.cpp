@@ -5,12 +5,12 @@
 #include "core/credit/CreditSentences.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/NumberBox.h"
 
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSpinBox>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
@@ -18,8 +18,8 @@ namespace lastrivet::ui {
 PaidHelpBox::PaidHelpBox(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_assembly(new QSpinBox(this))
-    , m_fabrication(new QSpinBox(this))
+    , m_assembly(new NumberBox(this))
+    , m_fabrication(new NumberBox(this))
     , m_answer(new QLabel(this))
     , m_take(new QPushButton(tr("It will be so: keep these tenths"), this))
 {
@@ -38,12 +38,14 @@ void PaidHelpBox::build()
     auto *form = new QFormLayout;
     form->addRow(tr("Tenths of the assembly"), m_assembly);
     form->addRow(tr("Tenths of the fabrication"), m_fabrication);
-    for (QSpinBox *box : {m_assembly, m_fabrication}) {
+    for (NumberBox *box : {m_assembly, m_fabrication}) {
         box->setAccessibleName(static_cast<QLabel *>(form->labelForField(box))->text());
         box->findChild<QLineEdit *>()->setAccessibleName(box->accessibleName());
         box->setButtonSymbols(QAbstractSpinBox::NoButtons);
         box->setFixedWidth(56);
-        connect(box, &QSpinBox::valueChanged, this, &PaidHelpBox::ask);
+        connect(box, &NumberBox::valueChanged, this, &PaidHelpBox::ask);
+        connect(box, &NumberBox::refused, &m_session,
+                qOverload<const QString &>(&Session::complain));
     }
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -8,10 +8,10 @@
 
 class QLabel;
 class QPushButton;
-class QSpinBox;
 
 namespace lastrivet::ui {
 
+class NumberBox;
 class Session;
 
 /// "What if this were paid help?", asked before the work: the account as it would be.
@@ -41,8 +41,8 @@ private:
 
     Session &m_session;
     Id<CreditTask> m_task;
-    QSpinBox *m_assembly;
-    QSpinBox *m_fabrication;
+    NumberBox *m_assembly;
+    NumberBox *m_fabrication;
     QLabel *m_answer;
     QPushButton *m_take;
 };

@@ -3,13 +3,13 @@
 #include "ui/certificate/TenthsEditor.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/widgets/NumberBox.h"
 
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSpinBox>
 
 namespace lastrivet::ui {
 
@@ -19,8 +19,8 @@ TenthsEditor::TenthsEditor(QWidget *parent)
     , m_keep(new QPushButton(tr("Keep the tenths"), this))
     , m_none(new QPushButton(tr("Mark as not applying"), this))
 {
-    for (QSpinBox *&box : m_boxes)
-        box = new QSpinBox(this);
+    for (NumberBox *&box : m_boxes)
+        box = new NumberBox(this);
     build();
 }
 
@@ -33,7 +33,7 @@ void TenthsEditor::build()
     grid->setHorizontalSpacing(12);
     grid->setVerticalSpacing(4);
     for (int i = 0; i < 4; ++i) {
-        QSpinBox *box = m_boxes[std::size_t(i)];
+        NumberBox *box = m_boxes[std::size_t(i)];
         box->setRange(0, 10);
         box->setButtonSymbols(QAbstractSpinBox::NoButtons);
         box->setFixedWidth(56);
@@ -45,8 +45,9 @@ void TenthsEditor::build()
         label->setBuddy(box);
         grid->addWidget(label, i, 0);
         grid->addWidget(box, i, 1);
-        connect(box, &QSpinBox::valueChanged, this, &TenthsEditor::updateWords);
-        connect(box, &QSpinBox::valueChanged, this, &TenthsEditor::changed);
+        connect(box, &NumberBox::valueChanged, this, &TenthsEditor::updateWords);
+        connect(box, &NumberBox::valueChanged, this, &TenthsEditor::changed);
+        connect(box, &NumberBox::refused, m_sum, &QLabel::setText);
     }
     m_sum->setWordWrap(true);
     m_keep->setProperty("primary", true);
@@ -107,6 +108,14 @@ void TenthsEditor::updateWords()
 
 void TenthsEditor::keep()
 {
+    for (NumberBox *box : m_boxes) {
+        if (const QString why = box->takeRefused(); !why.isEmpty()) {
+            m_sum->setText(why);
+            box->setFocus();
+            return;
+        }
+        box->interpretText();
+    }
     if (credit::whyNot(tenths())) {
         updateWords();
         startTyping();
@@ -120,8 +129,6 @@ bool TenthsEditor::eventFilter(QObject *watched, QEvent *event)
     if (event->type() == QEvent::KeyPress) {
         const int key = static_cast<const QKeyEvent *>(event)->key();
         if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-            for (QSpinBox *box : m_boxes)
-                box->interpretText();
             keep();
             return true;
         }

@@ -10,9 +10,10 @@
 
 class QLabel;
 class QPushButton;
-class QSpinBox;
 
 namespace lastrivet::ui {
+
+class NumberBox;
 
 /// The four columns of one task, to be filled in until they make ten tenths; Enter keeps them, Esc
 /// shows again what is on record.
@@ -47,7 +48,7 @@ private:
 
     credit::Tenths m_shown;
     bool m_isApplicable = true;
-    std::array<QSpinBox *, 4> m_boxes{};
+    std::array<NumberBox *, 4> m_boxes{};
     QLabel *m_sum;
     QPushButton *m_keep;
     QPushButton *m_none;

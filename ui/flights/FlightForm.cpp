@@ -6,10 +6,10 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/MomentLine.h"
+#include "ui/widgets/NumberBox.h"
 #include "ui/widgets/PersonBox.h"
 
 #include <QLineEdit>
-#include <QSpinBox>
 
 namespace lastrivet::ui {
 
@@ -47,7 +47,7 @@ FlightForm::FlightForm(Session &session, QWidget *parent)
     , m_session(session)
     , m_day(new MomentLine(session, this))
     , m_minutes(new QLineEdit(this))
-    , m_landings(new QSpinBox(this))
+    , m_landings(new NumberBox(this))
     , m_pilot(new PersonBox(this))
     , m_faults(new QLineEdit(this))
     , m_note(new QLineEdit(this))

@@ -7,11 +7,11 @@
 #include "ui/widgets/ActForm.h"
 
 class QLineEdit;
-class QSpinBox;
 
 namespace lastrivet::ui {
 
 class MomentLine;
+class NumberBox;
 class PersonBox;
 class Session;
 
@@ -41,7 +41,7 @@ private:
     Session &m_session;
     MomentLine *m_day;
     QLineEdit *m_minutes;
-    QSpinBox *m_landings;
+    NumberBox *m_landings;
     PersonBox *m_pilot;
     QLineEdit *m_faults;
     QLineEdit *m_note;

@@ -6,13 +6,13 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/NumberBox.h"
 #include "ui/widgets/RecordLine.h"
 #include "ui/widgets/RecordNames.h"
 
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
-#include <QSpinBox>
 
 #include <algorithm>
 #include <initializer_list>
@@ -29,7 +29,7 @@ constexpr int lineWidth = 200;
 WishBar::WishBar(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_hours(new QSpinBox(this))
+    , m_hours(new NumberBox(this))
     , m_line(new RecordLine(session, RecordType::Component, this))
     , m_flow(new Flow(this))
 {
@@ -49,7 +49,8 @@ WishBar::WishBar(Session &session, QWidget *parent)
         label->setMinimumHeight(m_line->sizeHint().height());
     for (QWidget *widget : std::initializer_list<QWidget *>{hoursLabel, m_hours, outLabel, m_line})
         m_flow->addWidget(widget);
-    connect(m_hours, &QSpinBox::valueChanged, this, [this](int hours) {
+    connect(m_hours, &NumberBox::refused, &session, qOverload<const QString &>(&Session::complain));
+    connect(m_hours, &NumberBox::valueChanged, this, [this](int hours) {
         auto wish = m_wish;
         wish.hours_per_week = hours > 0 ? std::optional(hours) : std::nullopt;
         keep(wish);

@@ -6,11 +6,10 @@
 
 #include <QWidget>
 
-class QSpinBox;
-
 namespace lastrivet::ui {
 
 class Flow;
+class NumberBox;
 class RecordLine;
 class Session;
 
@@ -38,7 +37,7 @@ private:
     ForecastWish m_wish;
     /// While it is not known what was kept, nothing is kept in its place.
     bool m_isRead = false;
-    QSpinBox *m_hours;
+    NumberBox *m_hours;
     RecordLine *m_line;
     Flow *m_flow;
     std::vector<QWidget *> m_chips;

@@ -8,6 +8,7 @@
 #include "ui/print/Language.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/NewFileName.h"
+#include "ui/widgets/NumberBox.h"
 #include "ui/widgets/Overlay.h"
 #include "ui/widgets/PathLine.h"
 
@@ -19,7 +20,6 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSpinBox>
 
 #include <algorithm>
 
@@ -41,8 +41,8 @@ PrintForm::PrintForm(QWidget *parent)
     , m_onlyWithShelf(new QCheckBox(tr("only parts that have a shelf"), this))
     , m_paper(new QComboBox(this))
     , m_grid(new QComboBox(this))
-    , m_used(new QSpinBox(this))
-    , m_sheets(new QSpinBox(this))
+    , m_used(new NumberBox(this))
+    , m_sheets(new NumberBox(this))
     , m_language(new QComboBox(this))
     , m_file(new PathLine(this))
 {
@@ -78,7 +78,7 @@ void PrintForm::addFields()
     addField(tr("File"), fileField());
     m_file->setAccessibleName(tr("File"));
     // The keyboard goes to the line inside a spin box.
-    for (const QSpinBox *box : {m_used, m_sheets})
+    for (const NumberBox *box : {m_used, m_sheets})
         box->findChild<QLineEdit *>()->setAccessibleName(box->accessibleName());
 }
 

@@ -8,10 +8,10 @@
 class QCheckBox;
 class QComboBox;
 class QListWidget;
-class QSpinBox;
 
 namespace lastrivet::ui {
 
+class NumberBox;
 class PathLine;
 
 /// The one place where papers are made: which, what for, on which paper, in which language, where.
@@ -57,8 +57,8 @@ private:
     QCheckBox *m_onlyWithShelf;
     QComboBox *m_paper;
     QComboBox *m_grid;
-    QSpinBox *m_used;
-    QSpinBox *m_sheets;
+    NumberBox *m_used;
+    NumberBox *m_sheets;
     QComboBox *m_language;
     PathLine *m_file;
 };

@@ -5,6 +5,7 @@
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
 #include "ui/rules/RulesWords.h"
+#include "ui/widgets/NumberBox.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -12,7 +13,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
-#include <QSpinBox>
 
 #include <algorithm>
 #include <array>
@@ -114,13 +114,14 @@ void RulesForm::flag(const char *name, bool &into)
 
 void RulesForm::number(const char *name, std::int64_t &into, std::int64_t low, std::int64_t high)
 {
-    auto *box = new QSpinBox(this);
+    auto *box = new NumberBox(this);
     box->setButtonSymbols(QAbstractSpinBox::NoButtons);
     box->setRange(int(low), int(high));
     box->setValue(int(into));
     addRow(name, box);
     box->findChild<QLineEdit *>()->setAccessibleName(box->accessibleName());
-    connect(box, &QSpinBox::valueChanged, this, [this, &into](int value) {
+    connect(box, &NumberBox::refused, this, &RulesForm::refused);
+    connect(box, &NumberBox::valueChanged, this, [this, &into](int value) {
         into = value;
         Q_EMIT edited();
     });
@@ -129,7 +130,7 @@ void RulesForm::number(const char *name, std::int64_t &into, std::int64_t low, s
 void RulesForm::optionalNumber(const char *name, std::optional<std::int64_t> &into,
                                std::int64_t low, std::int64_t high)
 {
-    auto *box = new QSpinBox(this);
+    auto *box = new NumberBox(this);
     const int none = int(low) - 1;
     box->setButtonSymbols(QAbstractSpinBox::NoButtons);
     box->setRange(none, int(high));
@@ -137,7 +138,8 @@ void RulesForm::optionalNumber(const char *name, std::optional<std::int64_t> &in
     box->setValue(into ? int(*into) : none);
     addRow(name, box);
     box->findChild<QLineEdit *>()->setAccessibleName(box->accessibleName());
-    connect(box, &QSpinBox::valueChanged, this, [this, none, &into](int value) {
+    connect(box, &NumberBox::refused, this, &RulesForm::refused);
+    connect(box, &NumberBox::valueChanged, this, [this, none, &into](int value) {
         if (value == none)
             into.reset();
         else

@@ -64,6 +64,8 @@ public:
 Q_SIGNALS:
     /// Something was written into the object.
     void edited();
+    /// What was typed cannot stand in its field.
+    void refused(const QString &why);
 
 private:
     using WordList = std::span<const std::string_view>;

@@ -72,6 +72,8 @@ void RulesView::connectActs()
     connect(m_up, &QPushButton::clicked, this, [this] { moveLine(-1); });
     connect(m_down, &QPushButton::clicked, this, [this] { moveLine(1); });
     connect(m_form, &RulesForm::edited, this, &RulesView::noteEdit);
+    connect(m_form, &RulesForm::refused, &m_session,
+            qOverload<const QString &>(&Session::complain));
 }
 
 void RulesView::offerOrigins()

@@ -3,6 +3,7 @@
 #include "ui/widgets/ActForm.h"
 
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/NumberBox.h"
 #include "ui/widgets/PersonBox.h"
 
 #include <QFormLayout>
@@ -141,7 +142,12 @@ void ActForm::goToTop()
 void ActForm::tryToPerform()
 {
     hint({});
-    if (perform())
+    for (NumberBox *box : findChildren<NumberBox *>()) {
+        const QString why = box->isVisibleTo(this) ? box->takeRefused() : QString();
+        if (!why.isEmpty())
+            hint(why);
+    }
+    if (m_hint->isHidden() && perform())
         Q_EMIT left();
     else if (!m_hint->isHidden())
         bringIntoSight(m_hint);

@@ -6,9 +6,10 @@
 #include "tests/ui/support/Workshop.h"
 #include "ui/flights/FlightForm.h"
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -31,7 +32,7 @@ struct Shown {
             test::type(view, QStringLiteral("Faults"), faults);
         test::press(view, QStringLiteral("Write the flight down"));
         // Lines made after their place is shown appear with the next events.
-        QCoreApplication::processEvents();
+        QApplication::processEvents();
     }
 
     test::Workshop workshop;
@@ -40,6 +41,28 @@ struct Shown {
 };
 
 } // namespace
+
+TEST_CASE("A number that cannot be is refused as it was typed, and another is not written for it")
+{
+    Shown shown;
+    auto *landings = shown.view.findChild<QSpinBox *>();
+    REQUIRE(landings);
+    QApplication::setActiveWindow(&shown.view);
+    landings->setFocus();
+    landings->selectAll();
+    QTest::keyClicks(landings, QStringLiteral("-7"));
+    CHECK(landings->text() == QStringLiteral("-7"));
+    shown.fly(QStringLiteral("1h20"));
+    CHECK(shown.session->records()->flights.isEmpty());
+    CHECK(test::says(shown.view, QStringLiteral("“-7” cannot stand there")));
+    // The number from before stands there again; nothing else was changed.
+    CHECK(landings->value() == 1);
+    landings->selectAll();
+    QTest::keyClicks(landings, QStringLiteral("3"));
+    test::press(shown.view, QStringLiteral("Write the flight down"));
+    REQUIRE(shown.session->records()->flights.size() == 1);
+    CHECK(shown.session->records()->flights.begin()->landings == 3);
+}
 
 TEST_CASE("What is left of the test period is counted from the last fault")
 {
@@ -56,7 +79,7 @@ TEST_CASE("What is left of the test period is counted from the last fault")
                                                 "20 h 55 left, counted over all flights")));
     CHECK(shown.session->records()->flights.size() == 3);
     shown.session->undo();
-    QCoreApplication::processEvents();
+    QApplication::processEvents();
     CHECK(test::says(shown.view, QStringLiteral("25 h 00 left, counted from the last fault")));
     test::picture(shown.view, 1120, 640, "flights-filled");
 }
@@ -140,7 +163,7 @@ TEST_CASE("Other rules of the test period are shown as soon as the project goes 
         profile.test_period.clear();
         edit.useProfile(profile);
     });
-    QCoreApplication::processEvents();
+    QApplication::processEvents();
     CHECK_FALSE(test::says(shown.view, QStringLiteral("25 h 00 left")));
     CHECK(test::says(shown.view, QStringLiteral("The project's rules name no test period")));
 }
@@ -161,7 +184,7 @@ TEST_CASE("A flight is not withdrawn from a project that somebody else has open"
     FlightsView view(*reader);
     test::picture(view, 1120, 640, "flights-read-only");
     view.showRecord({RecordType::Flight, reader->records()->flights.begin()->id.value()});
-    QCoreApplication::processEvents();
+    QApplication::processEvents();
     CHECK(test::says(view, QStringLiteral("The chosen flight")));
     CHECK_FALSE(test::button(view, QStringLiteral("Withdraw…")));
 }

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/NumberBox.h"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+
+#include <utility>
+
+namespace lastrivet::ui {
+
+NumberBox::NumberBox(QWidget *parent)
+    : QSpinBox(parent)
+{
+    // Whatever is typed next is another try.
+    connect(lineEdit(), &QLineEdit::textEdited, this, [this] { m_refused.clear(); });
+}
+
+QValidator::State NumberBox::validate(QString &input, int &position) const
+{
+    const auto state = QSpinBox::validate(input, position);
+    return state == QValidator::Invalid ? QValidator::Intermediate : state;
+}
+
+/// What stands there, before the box puts the number from before in its place.
+void NumberBox::look()
+{
+    const QString typed = cleanText().trimmed();
+    if (hasAcceptableInput() || typed.isEmpty())
+        return;
+    m_refused = tr("“%1” cannot stand there: it is a whole number from %2 to %3.")
+                    .arg(typed, locale().toString(minimum()), locale().toString(maximum()));
+    Q_EMIT refused(m_refused);
+}
+
+QString NumberBox::takeRefused()
+{
+    look();
+    return std::exchange(m_refused, QString());
+}
+
+void NumberBox::focusOutEvent(QFocusEvent *event)
+{
+    look();
+    QSpinBox::focusOutEvent(event);
+}
+
+void NumberBox::keyPressEvent(QKeyEvent *event)
+{
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        look();
+    QSpinBox::keyPressEvent(event);
+}
+
+} // namespace lastrivet::ui

@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QSpinBox>
+#include <QString>
+
+namespace lastrivet::ui {
+
+/// A box for a whole number. What cannot stand there is refused whole, and said, when it is left:
+/// sign by sign, −7 would become 7 and 7.5 become 75.
+class NumberBox final : public QSpinBox {
+    Q_OBJECT
+
+public:
+    explicit NumberBox(QWidget *parent = nullptr);
+
+    /// Why what was typed last cannot stand here, once; nothing when it can.
+    QString takeRefused();
+
+Q_SIGNALS:
+    void refused(const QString &why);
+
+protected:
+    QValidator::State validate(QString &input, int &position) const override;
+    void focusOutEvent(QFocusEvent *event) override;
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    void look();
+
+    QString m_refused;
+};
+
+} // namespace lastrivet::ui
