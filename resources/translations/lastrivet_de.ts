@@ -20339,6 +20339,10 @@
         <source>It was asked for on %1; the day of the visit cannot lie before that.</source>
         <translation>Er wurde am %1 angefragt; der Tag des Besuchs kann nicht davor liegen.</translation>
     </message>
+    <message>
+        <source>Findings are typed, and by the result everything is accepted without any. Choose the result, or press again if the findings change nothing in it.</source>
+        <translation>Es sind Feststellungen eingegeben, und nach dem Ergebnis ist alles ohne solche angenommen. Das Ergebnis wählen, oder noch einmal drücken, wenn die Feststellungen daran nichts ändern.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::VisitPlanModel</name>

@@ -15537,11 +15537,11 @@
     </message>
     <message>
         <source>A line that is typed here lacks something, and is not on record. Type what is missing, take the line out, or do the same once more to leave without it.</source>
-        <translation>Il manque quelque chose à une ligne saisie ici, et elle n&apos;est pas consignée. Saisissez ce qui manque, retirez la ligne, ou refaites la même chose pour partir sans elle.</translation>
+        <translation>Il manque quelque chose à une ligne saisie ici, et elle n’est pas consignée. Saisissez ce qui manque, retirez la ligne, ou refaites la même chose pour partir sans elle.</translation>
     </message>
     <message>
         <source>What was typed here is not on record, as it could not be kept. Type it once more when that is possible, or do the same once more to leave without it.</source>
-        <translation>Ce qui a été saisi ici n&apos;est pas consigné, car l&apos;enregistrement a échoué. Saisissez-le de nouveau dès que c&apos;est possible, ou refaites la même chose pour partir sans cela.</translation>
+        <translation>Ce qui a été saisi ici n’est pas consigné, car l’enregistrement a échoué. Saisissez-le de nouveau dès que c’est possible, ou refaites la même chose pour partir sans cela.</translation>
     </message>
 </context>
 <context>
@@ -16704,7 +16704,7 @@
     <name>lastrivet::ui::NumberBox</name>
     <message>
         <source>“%1” cannot stand there: it is a whole number from %2 to %3.</source>
-        <translation>«&#xa0;%1&#xa0;» ne peut pas figurer là&#xa0;: c&apos;est un nombre entier de %2 à %3.</translation>
+        <translation>«&#xa0;%1&#xa0;» ne peut pas figurer là&#xa0;: c’est un nombre entier de %2 à %3.</translation>
     </message>
 </context>
 <context>
@@ -20338,6 +20338,10 @@
     <message>
         <source>It was asked for on %1; the day of the visit cannot lie before that.</source>
         <translation>Elle a été demandée le %1&#xa0;; le jour de la visite ne peut être avant.</translation>
+    </message>
+    <message>
+        <source>Findings are typed, and by the result everything is accepted without any. Choose the result, or press again if the findings change nothing in it.</source>
+        <translation>Des constatations sont tapées, et d’après le résultat tout est accepté sans aucune. Choisissez le résultat, ou pressez de nouveau si les constatations n’y changent rien.</translation>
     </message>
 </context>
 <context>

@@ -304,6 +304,10 @@ bool VisitForm::performHolding()
         warnOnce(tr("By the result there are findings, and none is typed. Press again to "
                     "enter them later.")))
         return false;
+    if (!saysFindings && !findings.empty() &&
+        warnOnce(tr("Findings are typed, and by the result everything is accepted without any. "
+                    "Choose the result, or press again if the findings change nothing in it.")))
+        return false;
     const auto sheet = m_sheet->takeIn();
     if (!sheet)
         return false;

@@ -113,6 +113,10 @@ TEST_CASE("One sheet signs several hold points, and its pasted lines become numb
     type(loop.page, QStringLiteral("Also there"), QStringLiteral("Robin Vale, Jo Tamm"));
     test::picture(loop.page, 1110, 1300, "visit-held");
     press(loop.page, QStringLiteral("Record the visit"));
+    // The result still says that there were no findings.
+    CHECK(says(loop.page, QStringLiteral("by the result everything is accepted")));
+    CHECK_FALSE(loop.records()->find(visit)->held_on);
+    press(loop.page, QStringLiteral("Record the visit"));
 
     const auto records = loop.records();
     const Inspection &held = *records->find(visit);
