@@ -66,10 +66,11 @@ void SquawksPage::build()
     layout->addWidget(halves, 1);
     m_capture->layout()->setContentsMargins(0, 0, 0, 0);
     m_capture->setQuietWhenEmpty();
+    // The keyboard stays in the line: the next squawk may follow.
     connect(m_capture, &SquawkCapture::recorded, this, [this](qint64 id) {
-        showRecord({RecordType::Squawk, id});
+        bringUp({RecordType::Squawk, id});
     });
-    connect(m_capture, &SquawkCapture::left, this, [this] { firstFocus()->setFocus(); });
+    connect(m_capture, &SquawkCapture::left, this, [this] { list().setFocus(); });
 }
 
 QWidget *SquawksPage::buildList()
@@ -210,7 +211,15 @@ void SquawksPage::updateWords()
                                 : count);
 }
 
+/// Whoever goes to a squawk goes on with it, and not with the line for another.
 void SquawksPage::showRecord(RecordRef record)
+{
+    bringUp(record);
+    if (m_capture->focusProxy()->hasFocus() && m_model->rowOf(record) >= 0)
+        list().setFocus();
+}
+
+void SquawksPage::bringUp(RecordRef record)
 {
     if (record.type != RecordType::Squawk)
         return;
@@ -228,9 +237,15 @@ void SquawksPage::startNew()
     m_capture->start({});
 }
 
+/// Words that are typed straight away are a squawk. In the list their letters would be keys.
 QWidget *SquawksPage::firstFocus()
 {
-    return m_model->rowCount() > 0 ? static_cast<QWidget *>(m_list) : m_capture;
+    return session().isReadOnly() ? &list() : m_capture;
+}
+
+QWidget &SquawksPage::list() const
+{
+    return m_model->rowCount() > 0 ? static_cast<QWidget &>(*m_list) : *m_capture;
 }
 
 Id<Component> SquawksPage::shownPart() const

@@ -50,6 +50,9 @@ private:
     void followChosen(int before);
     void showCurrent();
     void choose(int row);
+    void bringUp(RecordRef record);
+    /// The line for a new squawk while there is nothing in the list.
+    QWidget &list() const;
     void updateWords();
 
     SquawkModel *m_model;

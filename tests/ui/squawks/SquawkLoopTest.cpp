@@ -4,6 +4,7 @@
 #include "ui/squawks/SquawkPictures.h"
 
 #include <QImage>
+#include <QListView>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QTest>
@@ -58,8 +59,9 @@ TEST_CASE("A squawk goes from the line to the inspector's word without leaving t
     // The names of parts that were offered took the window's place.
     window.page.activateWindow();
     REQUIRE(QTest::qWaitForWindowActive(&window.page));
-    window.page.firstFocus()->setFocus();
-    QTest::keyClick(window.page.firstFocus(), Qt::Key_F);
+    auto *list = window.page.findChild<QListView *>();
+    list->setFocus();
+    QTest::keyClick(list, Qt::Key_F);
     window.field("Worked for").setText(QStringLiteral("1h10"));
     window.enter("Correction", "New clip fitted");
     CHECK(window.squawk("2").fixed_by == window.workshop.builder);

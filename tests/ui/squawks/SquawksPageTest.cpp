@@ -7,6 +7,7 @@
 #include "ui/squawks/SquawkActForm.h"
 #include "ui/squawks/SquawkModel.h"
 
+#include <QApplication>
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
@@ -69,8 +70,8 @@ TEST_CASE("A squawk is written down, fixed and checked by keyboard alone")
     CHECK(window.squawk("2").title == "nut without split pin");
     CHECK(window.squawk("2").component_id == window.workshop.bay);
 
-    window.page.firstFocus()->setFocus();
-    QTest::keyClick(window.page.firstFocus(), Qt::Key_F);
+    window.list().setFocus();
+    QTest::keyClick(&window.list(), Qt::Key_F);
     QLineEdit &correction = window.field(QStringLiteral("Correction"));
     CHECK(correction.hasFocus());
     QTest::keyClicks(&correction, QStringLiteral("Pin fitted and bent"));
@@ -83,12 +84,28 @@ TEST_CASE("A squawk is written down, fixed and checked by keyboard alone")
     CHECK_FALSE(window.squawk("2").fixed_on.has_value());
 }
 
+TEST_CASE("Words that are typed when the page is opened are a squawk, and no keys")
+{
+    Window window;
+    QApplication::setActiveWindow(&window.page);
+    window.page.firstFocus()->setFocus();
+    QLineEdit &line = window.field(QStringLiteral("New squawk"));
+    CHECK(QApplication::focusWidget() == &line);
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("fuse missing"));
+    CHECK(line.text() == QStringLiteral("fuse missing"));
+    CHECK_FALSE(window.page.findChild<ui::SquawkActForm *>()->isVisible());
+    // Who goes to a squawk works on it, and finds the words later.
+    window.page.showRecord({RecordType::Squawk, window.workshop.squawk.value()});
+    CHECK(QApplication::focusWidget() == &window.list());
+    CHECK(line.text() == QStringLiteral("fuse missing"));
+}
+
 TEST_CASE("A correction that is not written down is asked for, and nothing changes")
 {
     Window window;
     window.page.showRecord({RecordType::Squawk, window.workshop.squawk.value()});
-    window.page.firstFocus()->setFocus();
-    QTest::keyClick(window.page.firstFocus(), Qt::Key_F);
+    window.list().setFocus();
+    QTest::keyClick(&window.list(), Qt::Key_F);
     QTest::keyClick(&window.field(QStringLiteral("Correction")), Qt::Key_Return);
     CHECK(window.page.findChild<ui::SquawkActForm *>()->isVisible());
     CHECK_FALSE(window.squawk("1").fixed_on.has_value());
