@@ -64,6 +64,7 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     , m_begun(new QLabel(this))
 {
     buildView(columns);
+    m_view->setAccessibleName(title);
     m_remove->setProperty("flat", true);
     auto *head = new QHBoxLayout;
     head->addWidget(heading(title, this), 1);
@@ -92,7 +93,6 @@ void LinesEditor::buildView(const std::vector<LinesColumn> &columns)
 {
     m_view->setModel(m_model);
     m_view->setItemDelegate(new WholeCell(m_view));
-    m_view->setAccessibleName(title);
     m_view->setShowGrid(true);
     m_view->setTabKeyNavigation(false);
     m_view->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
