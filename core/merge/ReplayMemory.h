@@ -16,6 +16,8 @@ namespace lastrivet::merge {
 
 /// A field of a record; the empty name stands for the record as a whole.
 using FieldOfRecord = std::pair<RecordRef, std::string>;
+/// A row of a keyed list: of which table, and its key.
+using RowOfList = std::pair<FieldOfRecord, storage::Cell>;
 
 /// What a replay remembers of the changes it has played, beyond what they made of the records.
 struct ReplayMemory {
@@ -30,6 +32,8 @@ struct ReplayMemory {
     std::map<RecordRef, storage::Row> made;
     /// How many copies made the same record; one that is taken back in one copy stays in the other.
     std::map<RecordRef, int> makers;
+    /// Rows of keyed lists that were taken out, as they last were.
+    std::map<RowOfList, storage::Row> takenOut;
     /// Who gave a field its value last.
     std::map<FieldOfRecord, std::string> writers;
     /// Values that somebody saw in their copy though they are not in the merged records.

@@ -43,6 +43,16 @@ Row rowOf(const RowEdit &edit)
     return row;
 }
 
+/// What an edit makes of a row that is gone from the list: who changed one thing of it did not mean
+/// the rest to go.
+Row rowAgain(const RowEdit &edit, const Row &was)
+{
+    Row row = was;
+    for (std::size_t i = 2; i < edit.after.size(); ++i)
+        row[i] = edit.after[i].value_or(row[i]);
+    return row;
+}
+
 /// The row that the edit means: where it was, or where the other copy's changes moved it.
 RecordRows::Collection::iterator meantBy(const RowEdit &edit, RecordRows::Collection &rows)
 {
@@ -89,14 +99,20 @@ void Turn::changeKeyed(RecordRows &rows, const RowEdit &edit)
 {
     auto &list = rows.rowsOf(*edit.table);
     const auto at = list.find(edit.key(1));
+    const RowOfList item{{rows.ref, std::string(edit.table->name())}, edit.key(1)};
     if (edit.kind == RowChange::Delete) {
         // A row that the other copy went on with stays.
-        if (at != list.end() && isExpected(edit, at->second, 2))
+        if (at != list.end() && isExpected(edit, at->second, 2)) {
+            later(
+                [this, item, row = at->second] { m_memory.takenOut.insert_or_assign(item, row); });
             list.erase(at);
+        }
         return;
     }
     if (at == list.end()) {
-        auto row = rowOf(edit);
+        const auto was = m_memory.takenOut.find(item);
+        const bool isAgain = edit.kind == RowChange::Update && was != m_memory.takenOut.end();
+        auto row = isAgain ? rowAgain(edit, was->second) : rowOf(edit);
         row[0] = rows.ref.id;
         list.emplace(edit.key(1), std::move(row));
         return;
