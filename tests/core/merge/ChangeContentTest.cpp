@@ -6,6 +6,11 @@
 
 #include <catch2/catch.hpp>
 
+#include <cstdint>
+#include <utility>
+#include <variant>
+#include <vector>
+
 using namespace lastrivet;
 using namespace lastrivet::merge;
 
@@ -67,4 +72,25 @@ TEST_CASE("A stranger's rule profile that is no text is refused in a sentence")
                            R"(UPDATE "profile_copy" SET "content"='{ }')"));
     REQUIRE(content.profile);
     CHECK(*content.profile->after[1] == storage::Cell{std::string("{ }")});
+}
+
+TEST_CASE("Of a list updates come first, then insertions, and deletions from its end backwards")
+{
+    const auto content = contentOf(recorded(links,
+                                            R"(INSERT INTO "media_links" VALUES (7,0,'component',1),
+            (7,1,'component',2), (7,2,'component',3), (7,3,'component',4), (8,0,'component',1))",
+                                            R"(DELETE FROM "media_links" WHERE "position">1;
+            UPDATE "media_links" SET "id"=9 WHERE "media_id"=7;
+            INSERT INTO "media_links" VALUES (7,5,'component',6), (7,4,'component',5))"));
+    REQUIRE(content.records.size() == 1);
+    std::vector<std::pair<RowChange, std::int64_t>> told;
+    for (const RowEdit &edit : content.records.front().rows)
+        told.emplace_back(edit.kind, std::get<std::int64_t>(edit.key(1)));
+    CHECK(told == std::vector<std::pair<RowChange, std::int64_t>>{{RowChange::Update, 0},
+                                                                  {RowChange::Update, 1},
+                                                                  {RowChange::Insert, 4},
+                                                                  {RowChange::Insert, 5},
+                                                                  {RowChange::Delete, 3},
+                                                                  {RowChange::Delete, 2}});
+    CHECK_FALSE(content.records.front().own());
 }
