@@ -122,9 +122,12 @@ class Log(TerminalTest):
                              *[f"{name}={text}" for name, text in arguments.items()], says=option)
 
     def test_a_day_that_is_to_come_is_told(self):
+        before = self.ask("hours", self.project, "--json").json()["total"]["minutes"]
         text = self.ask("log", self.project, "--component", "LW", "--minutes", "5", "--note", "x",
                         "--began", "2190-01-01").out
-        self.assertIn("2190-01-01, which is still to come", text)
+        self.assertIn("2190-01-01, which is still to come: its hours count already", text)
+        self.assertEqual(self.ask("hours", self.project, "--json").json()["total"]["minutes"],
+                         before + 5)
 
     def test_a_signature_that_work_came_after_is_named_once(self):
         self.project = self.folder / "Signed.lastrivet"

@@ -129,7 +129,7 @@ Outcome enter(const Options &options, Terminal &terminal)
         const bool isToCome = after(*session.began, project->today());
         fmt::print(terminal.out(), "{} {} on {}{}.\n", onOneLine(label), onOneLine(part.name),
                    session.began->text(),
-                   isToCome ? ", which is still to come: it counts from then on" : "");
+                   isToCome ? ", which is still to come: its hours count already" : "");
         tellOutdated(*done, *project, terminal.out());
     }
     return Outcome::Done;
