@@ -140,6 +140,11 @@ QWidget *ListDialog::buildInput()
     layout->addWidget(m_text, 2);
     layout->addLayout(line);
     layout->addWidget(m_columns, 3);
+    // As they stand; the list itself came behind what is said of its first row.
+    setTabOrder(m_days, m_text);
+    setTabOrder(m_text, m_headings);
+    setTabOrder(m_headings, open);
+    setTabOrder(open, m_columns);
     return side;
 }
 
