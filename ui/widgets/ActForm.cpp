@@ -15,6 +15,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -177,29 +178,36 @@ bool ActForm::focusNextPrevChild(bool next)
     return Unfinished::focusNextPrevChild(next);
 }
 
+/// Behind all rows for what stands in none of them.
+int ActForm::rowOf(QWidget *field) const
+{
+    for (QWidget *each = field; each && each != this; each = each->parentWidget()) {
+        int row = -1;
+        QFormLayout::ItemRole role{};
+        m_fields->getWidgetPosition(each, &row, &role);
+        if (row >= 0)
+            return row;
+    }
+    return m_fields->rowCount();
+}
+
 void ActForm::putButtonsLast()
 {
-    QWidget *last = nullptr;
-    std::vector<QWidget *> later;
-    bool isBeyond = false;
+    std::vector<QWidget *> fields;
     for (QWidget *each = nextInFocusChain(); each != this; each = each->nextInFocusChain()) {
-        isBeyond = isBeyond || !isAncestorOf(each);
         const bool isField = each != m_leave && each != m_do && isAncestorOf(each) &&
                              each->focusPolicy() & Qt::TabFocus && !each->focusProxy();
-        if (isField && isBeyond)
-            later.push_back(each);
-        else if (isField)
-            last = each;
+        if (isField)
+            fields.push_back(each);
     }
-    // A field made afterwards would come behind all that lies around the form.
-    for (QWidget *each : later) {
-        setTabOrder(last, each);
-        last = each;
-    }
-    if (!last)
+    if (fields.empty())
         return;
-    setTabOrder(last, m_leave);
-    setTabOrder(m_leave, m_do);
+    // A list among the fields is filled after those below it were made.
+    std::ranges::stable_sort(fields, {}, [this](QWidget *field) { return rowOf(field); });
+    fields.push_back(m_leave);
+    fields.push_back(m_do);
+    for (std::size_t i = 1; i < fields.size(); ++i)
+        setTabOrder(fields[i - 1], fields[i]);
 }
 
 } // namespace lastrivet::ui

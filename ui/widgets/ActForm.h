@@ -50,8 +50,9 @@ protected:
     bool focusNextPrevChild(bool next) override;
 
 private:
-    /// The Tab key comes to the buttons behind the fields, though they are made before them.
+    /// The Tab key comes to the fields as they stand, and to the buttons, made before, behind them.
     void putButtonsLast();
+    int rowOf(QWidget *field) const;
     void followNames(PersonBox &who);
     void tellNewcomer();
 

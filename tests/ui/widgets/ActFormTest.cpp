@@ -46,6 +46,13 @@ public:
         addField(QStringLiteral("Later"), later);
         later->show();
     }
+    void addToPlace()
+    {
+        auto *again = new QLineEdit(m_place);
+        again->setAccessibleName(QStringLiteral("Again"));
+        m_place->layout()->addWidget(again);
+        again->show();
+    }
     QLineEdit &first() { return *m_title; }
     PersonBox &who() { return *m_who; }
 
@@ -104,6 +111,9 @@ TEST_CASE("The Tab key goes through the fields of a form, then its buttons, and 
     CHECK(place.way() == words({"Who", "Folder", "Choose…", "Cancel", "Record", "Below"}));
     place.form->addLater();
     CHECK(place.way() == words({"Who", "Folder", "Choose…", "Later", "Cancel", "Record", "Below"}));
+    place.form->addToPlace();
+    CHECK(place.way() ==
+          words({"Who", "Folder", "Choose…", "Again", "Later", "Cancel", "Record", "Below"}));
 }
 
 TEST_CASE("A form says beside the name when it becomes a new person, and takes who came meanwhile")
