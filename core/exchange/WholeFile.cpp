@@ -3,13 +3,16 @@
 #include "core/exchange/WholeFile.h"
 
 #include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
 #include "core/evidence/files/FileBehind.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/NewFile.h"
 
 #include <fmt/format.h>
 
+#include <cerrno>
 #include <fstream>
+#include <string_view>
 #include <system_error>
 
 namespace lastrivet::exchange {
@@ -18,9 +21,12 @@ namespace {
 
 namespace fs = std::filesystem;
 
-[[noreturn]] void refuse(const fs::path &file)
+/// `error` is what the system said; 0 when it said nothing.
+[[noreturn]] void refuse(const fs::path &file, int error)
 {
-    throw NotSaved(fmt::format("{} cannot be written; nothing was changed there.", file.string()));
+    const std::string_view why = usualWriteFailure(error);
+    throw NotSaved(fmt::format("{} cannot be written{}{}; nothing was changed there.",
+                               file.string(), why.empty() ? "" : ": ", why));
 }
 
 /// Removed again unless it has become the file that was asked for.
@@ -46,7 +52,7 @@ public:
         std::error_code failure;
         fs::rename(m_path, file, failure);
         if (failure)
-            refuse(file);
+            refuse(file, failure.value());
         try {
             evidence::settleFolder(m_folder);
         } catch (const evidence::FileFault &) {
@@ -69,19 +75,21 @@ void makeWholeFile(const fs::path &file, const std::function<void(const fs::path
     try {
         unfinished.become(place);
     } catch (const evidence::FileFault &) {
-        refuse(place);
+        refuse(place, 0);
     }
 }
 
 void writeWholeFile(const fs::path &file, const std::function<void(std::ostream &)> &write)
 {
     makeWholeFile(file, [&](const fs::path &unfinished) {
+        // Streams leave there what the system said.
+        errno = 0;
         std::ofstream out(unfinished, std::ios::binary | std::ios::trunc);
         if (out)
             write(out);
         out.close();
         if (!out)
-            refuse(file);
+            refuse(file, errno);
     });
 }
 

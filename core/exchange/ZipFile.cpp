@@ -3,9 +3,12 @@
 #include "core/exchange/ZipFile.h"
 
 #include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
 
 #include <fmt/format.h>
 #include <zip.h>
+
+#include <cerrno>
 
 namespace lastrivet::exchange {
 
@@ -76,7 +79,10 @@ bool ZipFile::finish(const OnProgress &onProgress)
     if (zip_close(m_zip.get()) != 0) {
         if (!follower.goesOn)
             return false;
-        fail(zip_strerror(m_zip.get()));
+        // Other words of the system may be about a file that is read.
+        const int error = zip_error_code_system(zip_get_error(m_zip.get()));
+        const bool isFull = error == ENOSPC || error == EDQUOT;
+        fail(isFull ? std::string(usualWriteFailure(error)) : zip_strerror(m_zip.get()));
     }
     m_zip.release();
     return true;

@@ -3,6 +3,7 @@
 #include "ui/print/NewFile.h"
 
 #include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
 #include "core/evidence/files/FileBehind.h"
 #include "core/evidence/files/SummedFolder.h"
 
@@ -29,22 +30,8 @@ std::filesystem::path folderOf(const std::filesystem::path &place)
 
 std::string reasonFor(int error)
 {
-    switch (error) {
-    case ENOSPC:
-    case EDQUOT:
-        return "the disk is full";
-    case EACCES:
-    case EPERM:
-    case EROFS:
-        return "the folder cannot be written";
-    case ENOENT:
-    case ENOTDIR:
-        return "there is no such folder";
-    case EISDIR:
-        return "a folder has that name";
-    default:
-        return std::generic_category().message(error);
-    }
+    const std::string usual(usualWriteFailure(error));
+    return usual.empty() ? std::generic_category().message(error) : usual;
 }
 
 } // namespace

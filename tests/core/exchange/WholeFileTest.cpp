@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/exchange/WholeFile.h"
+
+#include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
+#include "tests/support/PlainUser.h"
+#include "tests/support/TemporaryFolder.h"
+
+#include <catch2/catch.hpp>
+
+#include <cerrno>
+#include <filesystem>
+#include <ostream>
+#include <string>
+
+namespace lastrivet::exchange {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// What is said when the file cannot be written; empty when it can.
+std::string refusalOf(const fs::path &file)
+{
+    try {
+        writeWholeFile(file, [](std::ostream &out) { out << "records"; });
+    } catch (const NotSaved &fault) {
+        return fault.what();
+    }
+    return {};
+}
+
+} // namespace
+
+TEST_CASE("A file that cannot be written is told with the reason")
+{
+    const test::TemporaryFolder folder;
+    CHECK(refusalOf(folder / "whole.json").empty());
+    CHECK_THAT(refusalOf(folder / "nowhere" / "whole.json"),
+               Catch::Contains("cannot be written: there is no such folder; nothing was changed"));
+    fs::create_directories(folder / "taken.json" / "inside");
+    CHECK_THAT(refusalOf(folder / "taken.json"), Catch::Contains(": a folder has that name;"));
+    fs::create_directory(folder / "shut");
+    fs::permissions(folder.path(), fs::perms::others_exec, fs::perm_options::add);
+    fs::permissions(folder / "shut", fs::perms::owner_read | fs::perms::owner_exec);
+    const test::PlainUser plain;
+    CHECK_THAT(refusalOf(folder / "shut" / "whole.json"),
+               Catch::Contains(": the folder cannot be written;"));
+}
+
+TEST_CASE("Only what is usual has words for why a file cannot be written")
+{
+    CHECK(usualWriteFailure(ENOSPC) == "the disk is full");
+    CHECK(usualWriteFailure(EROFS) == "the folder cannot be written");
+    CHECK(usualWriteFailure(EDOM).empty());
+    CHECK(usualWriteFailure(0).empty());
+}
+
+} // namespace lastrivet::exchange
