@@ -17,6 +17,8 @@ namespace lastrivet::verify_detail {
 /// Findings of one kind, no more than are useful.
 class Findings {
 public:
+    static constexpr int most = 100;
+
     Findings(Verification &verification, std::string_view what)
         : m_verification(verification)
         , m_what(what)
@@ -25,8 +27,9 @@ public:
 
     void add(Message message, std::string_view record = {}, std::int64_t id = 0)
     {
-        constexpr int most = 100;
-        if (++m_count <= most)
+        if (++m_count > most)
+            ++m_verification.untold;
+        else
             m_verification.findings.push_back({std::string(m_what), std::string(record), id,
                                                english(message), std::move(message)});
     }

@@ -68,6 +68,10 @@ Verification verify(const std::filesystem::path &root, std::stop_token stop)
             verification.notes.push_back(networkNote);
         checkAll(*opening.database, folder, stop, verification);
     });
+    if (verification.untold > 0)
+        verification.notes.push_back(
+            {"Only the first {0} findings of each kind are listed; {1} more are not.",
+             {std::to_string(Findings::most), std::to_string(verification.untold)}});
     return verification;
 }
 

@@ -2413,10 +2413,6 @@
         <translation>Schlechtester Stand von {1} Schließstellen am {0}. Dies sind die Aufzeichnungen des Erbauers, keine Zulassung.</translation>
     </message>
     <message>
-        <source>a folder has that name</source>
-        <translation>ein Ordner heißt schon so</translation>
-    </message>
-    <message>
         <source>about {0}</source>
         <translation>etwa {0}</translation>
     </message>
@@ -3111,14 +3107,6 @@
     <message>
         <source>technical visit</source>
         <translation>technischer Besuch</translation>
-    </message>
-    <message>
-        <source>the disk is full</source>
-        <translation>der Datenträger ist voll</translation>
-    </message>
-    <message>
-        <source>the folder cannot be written</source>
-        <translation>in den Ordner kann nicht geschrieben werden</translation>
     </message>
     <message>
         <source>the open structure is photographed</source>
@@ -7207,6 +7195,10 @@
     <message>
         <source>The file name is longer than the disk allows; most end at 255 bytes.</source>
         <translation>Der Dateiname ist länger, als der Datenträger erlaubt; die meisten erlauben höchstens 255 Byte.</translation>
+    </message>
+    <message>
+        <source>Only the first {0} findings of each kind are listed; {1} more are not.</source>
+        <translation>Nur die ersten {0} Funde jeder Art sind aufgeführt; {1} weitere sind es nicht.</translation>
     </message>
 </context>
 <context>

@@ -2413,10 +2413,6 @@
         <translation>Le pire état de {1} fermetures le {0}. Ceci est le dossier du constructeur, pas une approbation.</translation>
     </message>
     <message>
-        <source>a folder has that name</source>
-        <translation>un dossier porte ce nom</translation>
-    </message>
-    <message>
         <source>about {0}</source>
         <translation>environ {0}</translation>
     </message>
@@ -3111,14 +3107,6 @@
     <message>
         <source>technical visit</source>
         <translation>visite technique</translation>
-    </message>
-    <message>
-        <source>the disk is full</source>
-        <translation>le disque est plein</translation>
-    </message>
-    <message>
-        <source>the folder cannot be written</source>
-        <translation>impossible d’écrire dans le dossier</translation>
     </message>
     <message>
         <source>the open structure is photographed</source>
@@ -7207,6 +7195,10 @@
     <message>
         <source>The file name is longer than the disk allows; most end at 255 bytes.</source>
         <translation>Le nom de fichier est plus long que le disque ne le permet&#xa0;; la plupart s’arrêtent à 255 octets.</translation>
+    </message>
+    <message>
+        <source>Only the first {0} findings of each kind are listed; {1} more are not.</source>
+        <translation>Seules les {0} premières constatations de chaque sorte sont énumérées&#xa0;; {1} autres ne le sont pas.</translation>
     </message>
 </context>
 <context>

@@ -69,7 +69,7 @@ void FindingsDialog::fill(const Verification &found, const std::vector<Message> 
 {
     m_summary->setText(found.isFaultless() ? tr("Everything is as it should be now.")
                                            : tr("%n things are not as they should be.", nullptr,
-                                                int(found.findings.size())));
+                                                int(found.foundInAll())));
     m_list->clear();
     for (const Message &sentence : mended)
         m_list->addItem(tr("Done: %1").arg(inWords(sentence)));

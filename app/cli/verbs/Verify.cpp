@@ -78,9 +78,8 @@ void writeText(const Verification &verification, const Mended &mended, std::ostr
     fmt::print(out, "Looked at {}, {} and {}: {}.\n", counted(verification.records, "record"),
                counted(verification.journal_rows, "journal row"),
                counted(verification.files, "file"),
-               verification.isFaultless()
-                   ? "nothing is wrong"
-                   : counted(std::int64_t(verification.findings.size()), "finding"));
+               verification.isFaultless() ? "nothing is wrong"
+                                          : counted(verification.foundInAll(), "finding"));
 }
 
 Outcome verifyProject(const Options &options, Terminal &terminal)

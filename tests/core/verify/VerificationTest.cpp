@@ -7,6 +7,7 @@
 #include "tests/support/TestProject.h"
 
 #include <catch2/catch.hpp>
+#include <fmt/format.h>
 
 #include <fstream>
 #include <string>
@@ -220,6 +221,26 @@ TEST_CASE("A file that no record ever named is told, but not the file of an undo
     const auto findings = fixture.findings();
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].text == "No record names the file documents/stray.pdf.");
+}
+
+TEST_CASE("Of each kind only the first hundred findings are listed, and the others are counted")
+{
+    Fixture fixture;
+    fixture.project.change("Photos", [](Edit &edit) {
+        for (int i = 0; i < 120; ++i) {
+            Media media;
+            media.file = fmt::format("photos/{}.jpg", i);
+            media.sha256 = fmt::format("{:064x}", i);
+            edit.put(media);
+        }
+    });
+    const Verification found = verify(fixture.project.folder());
+    CHECK(found.findings.size() == 100);
+    CHECK(found.untold == 20);
+    CHECK(found.foundInAll() == 120);
+    REQUIRE(found.notes.size() == 1);
+    CHECK(english(found.notes.front()) ==
+          "Only the first 100 findings of each kind are listed; 20 more are not.");
 }
 
 TEST_CASE("A file name that leads out of the project's folder is not followed")
