@@ -58,6 +58,16 @@ struct Head {
             text += (text.empty() ? "" : " ") + piece.folded;
         return text;
     }
+    /// The same as it stands in `line`, with its capitals.
+    std::string partTyped(std::string_view line) const
+    {
+        std::string text;
+        for (const Piece &piece : part)
+            text += (text.empty() ? "" : " ") +
+                    std::string(line.substr(piece.begin, piece.end - piece.begin));
+        text.resize(text.find_last_not_of(",;") + 1);
+        return text;
+    }
 };
 
 Head readHead(std::string_view text, const PartFinder &parts, const SquawkSurroundings &around)
@@ -87,11 +97,11 @@ Head readHead(std::string_view text, const PartFinder &parts, const SquawkSurrou
 }
 
 /// "not found", "several fit": what to say about words that name no one part.
-Message unknownPart(const std::string &words, const PartFinder &parts)
+Message unknownPart(const std::string &words, const std::string &typed, const PartFinder &parts)
 {
     if (parts.matches(words, 2).size() > 1)
-        return {"Several parts fit “{0}”: the whole line became the title.", {words}};
-    return {"No part is called “{0}”: the whole line became the title.", {words}};
+        return {"Several parts fit “{0}”: the whole line became the title.", {typed}};
+    return {"No part is called “{0}”: the whole line became the title.", {typed}};
 }
 
 void takeHead(SquawkReading &reading, const Head &head, std::string_view title)
@@ -128,7 +138,7 @@ SquawkReading readSquawk(std::string_view line, const PartFinder &parts,
         if (reading.squawk.component_id || part.empty())
             takeHead(reading, head, line.substr(colon + 1));
         else
-            reading.remark = unknownPart(part, parts);
+            reading.remark = unknownPart(part, head.partTyped(line), parts);
     }
     if (!reading.squawk.component_id && surroundings.part_shown) {
         reading.squawk.component_id = surroundings.part_shown;

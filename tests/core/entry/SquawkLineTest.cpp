@@ -72,6 +72,9 @@ TEST_CASE("What is in front of the colon and no part stays in the title, and tha
     CHECK(unknown.squawk.title == "note to self: look again");
     REQUIRE(unknown.remark);
     CHECK(english(*unknown.remark).find("No part is called “note to self”") == 0);
+    const auto written = bench.read("Höhenruder Öse, today: bent");
+    REQUIRE(written.remark);
+    CHECK(english(*written.remark).find("No part is called “Höhenruder Öse”") == 0);
     const auto several = bench.read("rib: nick");
     CHECK_FALSE(several.squawk.component_id);
     REQUIRE(several.remark);
