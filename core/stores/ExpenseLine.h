@@ -11,7 +11,8 @@
 namespace lastrivet::stores {
 
 /// An expense in one line: the amount, a currency where it is not the usual one, a category before
-/// a colon, and what was bought: `34.90 hardware: bolts and nuts`, `120 USD taps`. Without a day.
+/// a colon, and what was bought: `34.90 hardware: bolts and nuts`, `120 USD taps`, `1 234,56 €
+/// tôle`. Without a day.
 Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view usualCurrency);
 
 } // namespace lastrivet::stores

@@ -7200,6 +7200,10 @@
         <source>Only the first {0} findings of each kind are listed; {1} more are not.</source>
         <translation>Nur die ersten {0} Funde jeder Art sind aufgeführt; {1} weitere sind es nicht.</translation>
     </message>
+    <message>
+        <source>“{0}” may be one amount, or an amount and a count; write {1}, or the currency behind the amount.</source>
+        <translation>„{0}“ kann ein Betrag sein oder ein Betrag und eine Anzahl; schreiben Sie {1} oder die Währung hinter den Betrag.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

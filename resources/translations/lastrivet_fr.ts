@@ -7200,6 +7200,10 @@
         <source>Only the first {0} findings of each kind are listed; {1} more are not.</source>
         <translation>Seules les {0} premières constatations de chaque sorte sont énumérées&#xa0;; {1} autres ne le sont pas.</translation>
     </message>
+    <message>
+        <source>“{0}” may be one amount, or an amount and a count; write {1}, or the currency behind the amount.</source>
+        <translation>«&#xa0;{0}&#xa0;» peut être un montant, ou un montant et un nombre&#xa0;; écrivez {1}, ou la devise derrière le montant.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
