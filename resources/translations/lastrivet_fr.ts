@@ -5570,7 +5570,7 @@
     </message>
     <message>
         <source>“{0}” is no arm; write it as 1750, 1750 mm or 68.9 in.</source>
-        <translation>«&#xa0;{0}&#xa0;» n’est pas un bras de levier&#xa0;; écrivez 1750, 1750 mm ou 68.9 in.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un bras de levier&#xa0;; écrivez 1750, 1750 mm ou 68,9 in.</translation>
     </message>
     <message>
         <source>“{0}” is no force; write it as 38 lb or 170 N.</source>
@@ -5582,7 +5582,7 @@
     </message>
     <message>
         <source>“{0}” is no length; write it as 1/8, 0.125 in or 3.2 mm.</source>
-        <translation>«&#xa0;{0}&#xa0;» n’est pas une longueur&#xa0;; écrivez 1/8, 0.125 in ou 3.2 mm.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas une longueur&#xa0;; écrivez 1/8, 0,125 in ou 3,2 mm.</translation>
     </message>
     <message>
         <source>“{0}” is no number.</source>
@@ -5590,7 +5590,7 @@
     </message>
     <message>
         <source>“{0}” is no torque; write it as 20 in-lb, 2 ft-lb or 2.3 N·m.</source>
-        <translation>«&#xa0;{0}&#xa0;» n’est pas un couple&#xa0;; écrivez 20 in-lb, 2 ft-lb ou 2.3 N·m.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un couple&#xa0;; écrivez 20 in-lb, 2 ft-lb ou 2,3 N·m.</translation>
     </message>
     <message>
         <source>“{0}” is no weight; write it as 84, 84 kg or 185 lb.</source>
@@ -7224,6 +7224,13 @@
     <message>
         <source>No currency in force by ISO 4217: %1; the amounts are kept as they are.</source>
         <translation>Aucune monnaie en vigueur selon ISO 4217&#xa0;: %1&#xa0;; les montants restent tels quels.</translation>
+    </message>
+</context>
+<context>
+    <name>Number</name>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 ou %2</translation>
     </message>
 </context>
 <context>

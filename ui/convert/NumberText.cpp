@@ -5,7 +5,9 @@
 #include "core/workshop/Quantities.h"
 #include "ui/convert/QtText.h"
 
+#include <QCoreApplication>
 #include <QLocale>
+#include <QRegularExpression>
 
 namespace lastrivet::ui {
 
@@ -17,6 +19,16 @@ QLocale withoutGroups()
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
     return locale;
+}
+
+/// "1.250", typed where a comma stands for the decimals: a thousand and more as that language
+/// writes it, a little more than one as tables do. Inches are read from drawings, and have a point
+/// there.
+QRegularExpressionMatch mayBeThousand(const QString &typed)
+{
+    static const QRegularExpression form(QStringLiteral(
+        "^\\s*([-+\\x{2212}]?[1-9]\\d{0,2})\\.(\\d{3})(?!\\d)(?!\\s*(?:in|\")\\s*$)([^.,]*)$"));
+    return form.match(typed);
 }
 
 } // namespace
@@ -43,9 +55,16 @@ QString plainNumber(double value, int decimals)
 
 std::string withPoint(const QString &typed)
 {
+    if (QLocale().decimalPoint() != QLatin1String(","))
+        return toStd(typed);
+    // Both readings together are no number to anybody, and say in every complaint why.
+    if (const auto match = mayBeThousand(typed); match.hasMatch())
+        return toStd(QCoreApplication::translate("Number", "%1 or %2")
+                         .arg(match.captured(1) + match.captured(2),
+                              match.captured(1) + QLatin1Char(',') + match.captured(2)) +
+                     match.captured(3));
     QString plain = typed;
-    if (QLocale().decimalPoint() == QLatin1String(",") && plain.count(QLatin1Char(',')) == 1 &&
-        !plain.contains(QLatin1Char('.')))
+    if (plain.count(QLatin1Char(',')) == 1 && !plain.contains(QLatin1Char('.')))
         plain.replace(QLatin1Char(','), QLatin1Char('.'));
     return toStd(plain);
 }

@@ -20,10 +20,12 @@ QString numberText(double value, int figures = 6);
 QString plainNumber(double value, int decimals = 3);
 
 /// What a person typed, with a point for the language's own sign for decimals: where that is a
-/// comma, it is never a thousand, because "1,125" was shown like this.
+/// comma, it is never a thousand, because "1,125" was shown like this; and "1.125" could be one,
+/// but for inches, so it becomes "1125 or 1,125", which no reader takes for a number.
 std::string withPoint(const QString &typed);
 
-/// What a person typed as a number; a point and the language's own sign are both understood.
+/// What a person typed as a number; a point and the language's own sign are both understood, but
+/// for a point that may part thousands.
 Result<double, Message> readNumber(const QString &text);
 
 } // namespace lastrivet::ui

@@ -4,6 +4,7 @@
 
 #include "core/base/Tongue.h"
 #include "ui/convert/FieldText.h"
+#include "ui/convert/NumberText.h"
 
 #include <QLocale>
 
@@ -74,6 +75,26 @@ TEST_CASE("Days are shown with the month's name, in the order of the locale, wit
     const Language language(QString::fromUtf8(locale));
     CAPTURE(locale);
     CHECK(dayText(*Moment::parse("2026-06-02")).toStdString() == shown);
+}
+
+TEST_CASE("A point that may part thousands is asked about where decimals have a comma")
+{
+    const Language german(QStringLiteral("de_DE"));
+    const auto plain = [](const char *typed) { return withPoint(QString::fromUtf8(typed)); };
+    for (const auto text : {"1.250", "1.250 kg", "-12.500", "300.000 mm", "1.250 in-lb"})
+        CHECK_FALSE(readNumber(QString::fromUtf8(text)));
+    CHECK(plain("1.250 in-lb") == "1250 or 1,250 in-lb");
+    CHECK(plain("1,250 in-lb") == "1.250 in-lb");
+    CHECK(plain("1.125 in") == "1.125 in");
+    for (const auto text : {"0.125", "1.25", "1.2505", "1250", "1250.125"})
+        CHECK(plain(text) == text);
+    CHECK(*readNumber(QStringLiteral("1,250")) == 1.25);
+}
+
+TEST_CASE("A point is one for decimals where the language has it")
+{
+    const Language english(QStringLiteral("en_US"));
+    CHECK(*readNumber(QStringLiteral("1.250")) == 1.25);
 }
 
 TEST_CASE("A time is told alike with its day and alone, in every country")
