@@ -46,7 +46,7 @@ bool takeHour(std::string_view &text)
 
 bool takeMinute(std::string_view &text)
 {
-    return takeWord(text, {"minutes", "minuten", "minute", "mins", "min", "m"});
+    return takeWord(text, {"minutes", "minuten", "minute", "mins", "min", "mn", "m"});
 }
 
 /// What stands behind the point of a decimal fraction of hours, in minutes.

@@ -83,6 +83,7 @@ constexpr std::array verbs{
     Verb{"vérifi", WorkKind::Inspection},
     Verb{"mesur", WorkKind::Inspection},
     Verb{"percé", WorkKind::Fabrication},
+    Verb{"perçage", WorkKind::Fabrication},
     Verb{"plié", WorkKind::Fabrication},
     Verb{"soudé", WorkKind::Fabrication},
     Verb{"fraisé", WorkKind::Fabrication},
@@ -94,6 +95,7 @@ constexpr std::array verbs{
     Verb{"monté", WorkKind::Assembly},
     Verb{"peint", WorkKind::Finishing},
     Verb{"poncé", WorkKind::Finishing},
+    Verb{"ponçage", WorkKind::Finishing},
     Verb{"remplac", WorkKind::Rework},
     Verb{"commandé", WorkKind::Planning},
 };

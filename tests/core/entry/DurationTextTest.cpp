@@ -22,6 +22,8 @@ TEST_CASE("Durations are read in every way in which people write them")
     CHECK(parseDuration("2 Std 15 Min") == Minutes{135});
     CHECK(parseDuration("1 Stunde") == Minutes{60});
     CHECK(parseDuration("2 heures") == Minutes{120});
+    CHECK(parseDuration("45 mn") == Minutes{45});
+    CHECK(parseDuration("1h 45mn") == Minutes{105});
 }
 
 TEST_CASE("Whatever length of time was typed is read, so that it can be told what is wrong with it")
