@@ -6,6 +6,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -52,6 +53,7 @@ void JournalFilterBar::build()
     m_words->setClearButtonEnabled(true);
     m_who->setAccessibleName(tr("Filter by person"));
     m_who->addItem(tr("anybody"));
+    makeNarrow(*m_who, 16);
     m_kind->setAccessibleName(tr("Filter by kind"));
     m_kind->addItem(tr("every kind"));
     for (std::size_t i = 0; i < Words<ChangeKind>::list.size(); ++i)

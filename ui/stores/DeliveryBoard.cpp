@@ -12,6 +12,7 @@
 #include "ui/stores/StoreRows.h"
 #include "ui/stores/StoreSections.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/Section.h"
 
 #include <QComboBox>
@@ -61,7 +62,8 @@ void DeliveryBoard::build()
     m_which->addItem(tr("not as listed"), int(Which::NotAsListed));
     m_which->addItem(tr("late"), int(Which::Late));
     m_shipment->setAccessibleName(tr("Shipment"));
-    m_shipment->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    // Somebody may have typed half a letter as the name of one.
+    makeNarrow(*m_shipment, 30);
     m_which->setAccessibleName(tr("Which lines"));
     m_words->setWordWrap(true);
     m_count->setToolTip(tr("All of the selected lines came. Space ticks the line under the cursor "

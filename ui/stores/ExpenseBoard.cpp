@@ -46,7 +46,7 @@ ExpenseBoard::ExpenseBoard(Session &session, QWidget *parent)
 void ExpenseBoard::build()
 {
     m_category->setAccessibleName(tr("Category"));
-    m_category->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    makeNarrow(*m_category, 20);
     m_currency->setAccessibleName(tr("Currency of the bars"));
     m_words->setWordWrap(true);
     m_total->setWordWrap(true);

@@ -260,6 +260,22 @@ TEST_CASE("A shipment becomes an expense in one action, and says which line has 
     CHECK(window.records()->expenses.size() == 1);
 }
 
+TEST_CASE("A shipment with a long name widens no page")
+{
+    StoresWindow window;
+    QComboBox &shipments = choice(window.page, QStringLiteral("Shipment"));
+    const int width = shipments.sizeHint().width();
+    REQUIRE(window.session->change(QStringLiteral("Crate"), [](Edit &edit) {
+        PartLine line;
+        line.shipment = std::string(200, 'W');
+        line.name = "Tips";
+        line.quantity = 2;
+        edit.put(line);
+    }));
+    REQUIRE(shipments.findData(QString(200, QLatin1Char('W'))) > 0);
+    CHECK(shipments.sizeHint().width() == width);
+}
+
 TEST_CASE("A packing list with prices comes in under its crate; one with other columns says so")
 {
     StoresWindow window;
