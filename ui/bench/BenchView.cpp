@@ -97,7 +97,7 @@ void BenchView::fill()
         return;
     }
     m_here = today::atPart(*records, *answer, m_part);
-    m_name->setText(unbroken(partName(*records, m_part)));
+    m_name->setText(breakable(unbroken(partName(*records, m_part))));
     m_steps->setRows(benchStepRows(m_here, *records));
     m_fasteners->setRows(benchFastenerRows(m_here, *records));
     m_checks->setRows(benchCheckRows(m_here, *records));

@@ -19,6 +19,7 @@
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/Section.h"
 #include "ui/widgets/WithdrawAct.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -137,7 +138,7 @@ void TaskPanel::show(Id<CreditTask> id, credit::TaskEvidence evidence)
         return;
     m_ask->follow({{RecordType::CreditTask, id.value()}});
     m_task = id;
-    m_heading->setText(name());
+    m_heading->setText(breakable(name()));
     if (isOther || !m_tenths->isBeingTyped() || credit::tenthsOf(*task) == m_tenths->tenths())
         m_tenths->show(credit::tenthsOf(*task), !task->not_applicable);
     if (isOther)

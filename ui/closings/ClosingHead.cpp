@@ -10,6 +10,7 @@
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/StateBadge.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -113,7 +114,7 @@ QString ClosingHead::gapOf(const Closing &closing, const readiness::ClosingAnswe
 void ClosingHead::show(const Closing &closing, const readiness::ClosingAnswer &answer)
 {
     m_shown = closing.id;
-    m_title->setText(toQt(closing.title));
+    m_title->setText(breakable(toQt(closing.title)));
     m_place->setText(placeOf(closing));
     m_badge->show(answer, gapOf(closing, answer));
     const bool isClosed = acts::isClosed(closing, m_session.now());

@@ -14,6 +14,7 @@
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QKeyEvent>
 #include <QLabel>
@@ -112,7 +113,7 @@ void InspectionView::refresh()
     const bool isHeld = happened(visit->held_on, now);
     const bool isOver = happened(visit->completed_on, now) || happened(visit->cancelled_on, now);
     const int open = int(acts::openFindings(*m_session.records(), m_visit, now).size());
-    m_title->setText(visitName(*visit));
+    m_title->setText(breakable(visitName(*visit)));
     m_facts->setText(facts(*visit));
     m_hold->setVisible(!isHeld && !isOver);
     m_report->setVisible(isHeld);

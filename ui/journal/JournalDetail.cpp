@@ -10,6 +10,7 @@
 #include "ui/journal/ScreenWording.h"
 #include "ui/print/JournalWords.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
@@ -111,7 +112,7 @@ void JournalDetail::fill(const JournalEntry &entry)
                                                  : tr("It takes back: %1").arg(undone));
     if (entry.kind == ChangeKind::Printed)
         facts << tr("The hash below stands at the foot of the pages that were printed.");
-    m_title->setText(toQt(entry.label));
+    m_title->setText(breakable(toQt(entry.label)));
     m_facts->setText(facts.join(QLatin1Char('\n')));
     m_hashText = toQt(entry.hash);
     QString hash = tr("Row %1, hash %2").arg(entry.seq).arg(inGroups(m_hashText));

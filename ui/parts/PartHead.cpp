@@ -67,7 +67,8 @@ void PartHead::show(Id<Component> part, const PartFigures &figures)
 {
     const auto records = m_session.records();
     const Component *shown = records->findLive(part);
-    m_heading->setText(shown ? unbroken(partName(*records, part)) : tr("The whole aircraft"));
+    m_heading->setText(shown ? breakable(unbroken(partName(*records, part)))
+                             : tr("The whole aircraft"));
     m_below->setVisible(shown);
     m_history->setVisible(shown);
     m_shown = shown ? part : Id<Component>{};

@@ -10,6 +10,7 @@
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/WithdrawAct.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QKeyEvent>
 #include <QLabel>
@@ -82,7 +83,7 @@ void PhotoDetail::refresh()
 {
     m_ask->follow(shown());
     setVisible(!m_media.empty());
-    m_heading->setText(nameOf(m_session, m_media));
+    m_heading->setText(breakable(nameOf(m_session, m_media)));
     m_shows->show(m_media);
     m_links->show(m_media);
     m_proposal->show(m_media);

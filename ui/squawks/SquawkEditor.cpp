@@ -15,6 +15,7 @@
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/WithdrawAct.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -190,7 +191,7 @@ void SquawkEditor::updateWords()
     setVisible(shown);
     if (!shown)
         return;
-    m_heading->setText(tr("Squawk %1: %2").arg(toQt(shown->number), toQt(shown->title)));
+    m_heading->setText(breakable(tr("Squawk %1: %2").arg(toQt(shown->number), toQt(shown->title))));
     m_story->setText(squawkStory(*m_session.records(), *shown));
     updateActs(*shown);
 }

@@ -4,6 +4,7 @@
 
 #include <QFontMetrics>
 #include <QPainter>
+#include <QTextBoundaryFinder>
 #include <QTextLayout>
 
 #include <algorithm>
@@ -20,6 +21,29 @@ QString unbroken(QString text)
             text[i] = QChar(0x2011);
     }
     return text;
+}
+
+QString breakable(const QString &text)
+{
+    constexpr int lettersAtMost = 40;
+    QTextBoundaryFinder letters(QTextBoundaryFinder::Grapheme, text);
+    QTextBoundaryFinder breaks(QTextBoundaryFinder::Line, text);
+    QString shown;
+    int unbrokenLetters = 0;
+    qsizetype from = 0;
+    for (auto to = letters.toNextBoundary(); to >= 0; to = letters.toNextBoundary()) {
+        breaks.setPosition(from);
+        if (breaks.isAtBoundary())
+            unbrokenLetters = 0;
+        if (unbrokenLetters == lettersAtMost) {
+            shown += QChar(0x200B);
+            unbrokenLetters = 0;
+        }
+        shown += text.mid(from, to - from);
+        ++unbrokenLetters;
+        from = to;
+    }
+    return shown;
 }
 
 QStringList wrapped(const QString &text, const QFont &font, int width, int most)

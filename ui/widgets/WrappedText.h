@@ -15,6 +15,10 @@ namespace lastrivet::ui {
 /// line is broken at. For the eye only, nothing that is stored, searched or copied.
 QString unbroken(QString text);
 
+/// The same to be shown in a label that wraps: a word that is longer than any page is wide, such as
+/// a link, may be broken within. For the eye only, too.
+QString breakable(const QString &text);
+
 /// The text in lines no wider than `width`, at most `most` of them, broken between words, and
 /// not within a code; what is left over, and the end of a longer word, shows as "…".
 QStringList wrapped(const QString &text, const QFont &font, int width, int most);

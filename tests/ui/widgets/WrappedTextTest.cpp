@@ -65,6 +65,21 @@ TEST_CASE("The code of a part is not broken at its hyphen, and stays as it is wr
     CHECK(unbroken(QStringLiteral("LW-B3, half-done")) == QStringLiteral("LW\u2011B3, half-done"));
 }
 
+TEST_CASE("A word longer than any page is wide may be broken within, and no other")
+{
+    const QString forty(40, QLatin1Char('W'));
+    const QString soft(QChar(0x200B));
+    CHECK(breakable({}).isEmpty());
+    CHECK(breakable(forty) == forty);
+    CHECK(breakable(forty + QLatin1Char(' ') + forty) == forty + QLatin1Char(' ') + forty);
+    CHECK(breakable(forty + forty + QLatin1Char('x')) ==
+          forty + soft + forty + soft + QLatin1Char('x'));
+    // Not between a letter and its accent.
+    const QString accented = QStringLiteral("e\u0301");
+    CHECK(breakable(forty + accented) == forty + soft + accented);
+    CHECK(breakable(accented.repeated(40)) == accented.repeated(40));
+}
+
 TEST_CASE(
     "What does not fit into the lines there are, and a word too long for one, ends with a mark")
 {
