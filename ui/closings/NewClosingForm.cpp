@@ -10,6 +10,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QCompleter>
 #include <QLineEdit>
 #include <QListWidget>
 
@@ -82,6 +83,15 @@ void addCheckable(QListWidget &list, const QString &words, qint64 data, bool isC
     item->setData(Qt::UserRole, data);
 }
 
+/// Among thousands of parts one is found by any letters of its line.
+void makeTyped(QComboBox &parts)
+{
+    parts.setEditable(true);
+    parts.setInsertPolicy(QComboBox::NoInsert);
+    parts.completer()->setFilterMode(Qt::MatchContains);
+    parts.completer()->setCompletionMode(QCompleter::PopupCompletion);
+}
+
 Id<Component> addPart(Edit &edit, const QString &name)
 {
     Component part;
@@ -108,8 +118,7 @@ NewClosingForm::NewClosingForm(Session &session, QWidget *parent)
                                this))
     , m_lists(new QListWidget(this))
 {
-    m_part->setEditable(true);
-    m_part->setInsertPolicy(QComboBox::NoInsert);
+    makeTyped(*m_part);
     m_part->lineEdit()->setPlaceholderText(tr("of the tree, or a new one"));
     setTitle(tr("A closing is the act after which a region can no longer be seen or reached."));
     m_madeBy->addItems({tr("the builder"), tr("an earlier builder"), tr("the factory")});

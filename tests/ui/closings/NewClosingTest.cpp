@@ -17,6 +17,7 @@
 #include "ui/widgets/RowListView.h"
 
 #include <QComboBox>
+#include <QCompleter>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -67,6 +68,20 @@ TEST_CASE("A part that is typed for a new closing takes the place of the propose
     REQUIRE_FALSE(part.currentText().isEmpty());
     QTest::keyClicks(&part, QStringLiteral("Fin"));
     CHECK(part.currentText() == QStringLiteral("Fin"));
+}
+
+TEST_CASE("The part of a new closing is found by any letters of its line")
+{
+    Opened opened;
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-found");
+    QComboBox &part = test::choice(opened.page, QStringLiteral("Part"));
+    QCompleter &offered = *part.completer();
+    offered.setCompletionPrefix(QStringLiteral("aileron"));
+    REQUIRE(offered.completionCount() > 0);
+    CHECK(offered.currentCompletion().contains(QStringLiteral("aileron"), Qt::CaseInsensitive));
+    CHECK_FALSE(offered.currentCompletion().trimmed().startsWith(QStringLiteral("aileron"),
+                                                                 Qt::CaseInsensitive));
 }
 
 TEST_CASE("A closing that is begun gets the lists of the rules that came meanwhile")
