@@ -3,6 +3,8 @@
 #include "core/credit/TaskEvidence.h"
 
 #include <algorithm>
+#include <string>
+#include <utility>
 
 namespace lastrivet::credit {
 
@@ -19,10 +21,16 @@ std::string dayText(const WorkSession &session)
     return session.began ? session.began->text() : std::string();
 }
 
-/// By day as text, then by id, in which they stand already.
+/// By day as text, then by id. The day of each is written once, not at every comparison.
 template <class Record> void sortByDay(const Records &records, std::vector<Id<Record>> &ids)
 {
-    std::ranges::stable_sort(ids, {}, [&](Id<Record> id) { return dayText(*records.find(id)); });
+    std::vector<std::pair<std::string, Id<Record>>> days;
+    days.reserve(ids.size());
+    for (const Id<Record> id : ids)
+        days.emplace_back(dayText(*records.find(id)), id);
+    std::sort(days.begin(), days.end());
+    std::transform(days.begin(), days.end(), ids.begin(),
+                   [](const auto &day) { return day.second; });
 }
 
 } // namespace
