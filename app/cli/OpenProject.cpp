@@ -26,19 +26,28 @@ OpenedProject openAt(const std::string &folder, Project::Options options)
     }
 }
 
+void tellOfClock(const Project &project, Terminal &terminal)
+{
+    if (const auto notice = project.clockNotice())
+        terminal.complain(english(*notice));
+}
+
 OpenedProject openAndTell(const std::string &folder, const std::string &who, Terminal &terminal)
 {
     auto project = openAt(folder, {nullptr, who, false});
     for (const Message &notice : project->notices())
         terminal.complain(english(notice));
+    tellOfClock(*project, terminal);
     return project;
 }
 
 } // namespace
 
-OpenedProject openForReading(const std::string &folder)
+OpenedProject openForReading(const std::string &folder, Terminal &terminal)
 {
-    return openAt(folder, {nullptr, {}, true});
+    auto project = openAt(folder, {nullptr, {}, true});
+    tellOfClock(*project, terminal);
+    return project;
 }
 
 void CloseWithCopy::operator()(Project *project) const

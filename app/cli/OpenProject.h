@@ -17,8 +17,9 @@ struct CloseWithCopy {
 };
 using OpenedProject = std::unique_ptr<Project, CloseWithCopy>;
 
-/// Opens a project without the right to write; throws `Fault`s.
-OpenedProject openForReading(const std::string &folder);
+/// Opens a project without the right to write, and tells when the clock can hardly be right, by
+/// which answers go; throws `Fault`s.
+OpenedProject openForReading(const std::string &folder, Terminal &terminal);
 /// Opens a project to write to it, and tells what has to be known of it. `who` may be empty. Throws
 /// `NotWritable`, which says who has it and since when, when another program does.
 OpenedProject openForWriting(const std::string &folder, const std::string &who, Terminal &terminal);

@@ -128,6 +128,11 @@ const std::vector<Message> &Project::notices() const
     return m_implementation->notices();
 }
 
+std::optional<Message> Project::clockNotice() const
+{
+    return storage::withFaults([this] { return m_implementation->clockNotice(); });
+}
+
 Moment Project::now() const
 {
     return m_implementation->now();

@@ -77,8 +77,11 @@ public:
     /// unplugged, or another in its place. Changes are refused until it does again.
     bool isInPlace() const;
     /// What somebody should know of how the project lies: second databases beside it, a network
-    /// folder, a clock that was set back. As it was found at opening, a sentence each.
+    /// folder. As it was found at opening, a sentence each.
     const std::vector<Message> &notices() const;
+    /// Why this computer's clock can hardly be right now, as that of a computer whose battery is
+    /// empty; nothing when it may well be. Reads the newest row of the journal.
+    std::optional<Message> clockNotice() const;
     Moment now() const;
     Moment today() const { return now().dayOnly(); }
 

@@ -3,6 +3,7 @@
 #include "core/project/ProjectImplementation.h"
 
 #include "core/base/Error.h"
+#include "core/base/IdTime.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "core/project/ReadOnlyReason.h"
@@ -11,6 +12,7 @@
 #include "core/storage/WholeReading.h"
 
 #include <algorithm>
+#include <chrono>
 #include <fmt/format.h>
 
 namespace lastrivet {
@@ -19,6 +21,9 @@ namespace {
 
 /// A clock that was a little fast and has been set is no cause for words.
 constexpr std::int64_t clockTolerance = 60'000;
+/// Who lets a project lie for longer will bear the question; a clock that is years ahead dates the
+/// journal wrongly for as many years.
+constexpr std::int64_t longestRest = std::chrono::milliseconds{std::chrono::years{10}}.count();
 
 std::string localTime(std::int64_t stamp, std::string_view zone)
 {
@@ -113,13 +118,32 @@ void Project::Implementation::lookAround()
             {"The project lies on a network folder or the like: saving takes longer "
              "there, and only one program can be at it.",
              {}});
+}
+
+std::optional<Message> Project::Implementation::clockNotice() const
+{
+    const auto zone = m_records->project.time_zone;
+    const auto stamp = clock().now().time_since_epoch().count();
     const auto newest = m_store->journal.newest();
-    if (newest && newest->stamp > clock().now().time_since_epoch().count() + clockTolerance)
-        m_notices.push_back(
-            {"The clock of this computer is behind the newest row of the journal ({0}). "
-             "The order of the journal holds; the times in it do not until the clock "
-             "has caught up.",
-             {localTime(newest->stamp, m_records->project.time_zone)}});
+    if (newest && newest->stamp > stamp + clockTolerance)
+        return Message{
+            "The clock of this computer says {0}, which is before the newest row of the journal "
+            "({1}): it is wrong now, or it was ahead then. What must stay open, what has expired "
+            "and the days of what is written down go by this clock. The order of the journal "
+            "holds.",
+            {localTime(stamp, zone), localTime(newest->stamp, zone)}};
+    if (clock().now() < idStart)
+        return Message{
+            "The clock of this computer says {0}, which cannot be. What must stay open, what has "
+            "expired and the days of what is written down go by this clock; set it first.",
+            {localTime(stamp, zone)}};
+    if (newest && stamp - newest->stamp > longestRest)
+        return Message{
+            "The clock of this computer says {0}, and the newest row of the journal is of {1}. If "
+            "the clock is wrong, set it before you write anything down: what must stay open, what "
+            "has expired and the days of what is written down go by it.",
+            {localTime(stamp, zone), localTime(newest->stamp, zone)}};
+    return std::nullopt;
 }
 
 storage::Database &Project::Implementation::writable()

@@ -44,6 +44,7 @@ public:
     std::optional<Message> readOnlyMessage() const;
     bool isInPlace() const;
     const std::vector<Message> &notices() const { return m_notices; }
+    std::optional<Message> clockNotice() const;
     storage::Database &writable();
 
     const storage::ProjectFolder &folder() const { return m_folder; }

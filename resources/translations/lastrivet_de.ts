@@ -4797,10 +4797,6 @@
         <translation>Das Flugzeug ist nicht gewogen.</translation>
     </message>
     <message>
-        <source>The clock of this computer is behind the newest row of the journal ({0}). The order of the journal holds; the times in it do not until the clock has caught up.</source>
-        <translation>Die Uhr dieses Rechners geht hinter der neuesten Zeile des Journals nach ({0}). Die Reihenfolge im Journal stimmt; die Zeiten darin stimmen erst wieder, wenn die Uhr aufgeholt hat.</translation>
-    </message>
-    <message>
         <source>The database is damaged ({0}).</source>
         <translation>Die Datenbank ist beschädigt ({0}).</translation>
     </message>
@@ -7203,6 +7199,18 @@
     <message>
         <source>“{0}” may be one amount, or an amount and a count; write {1}, or the currency behind the amount.</source>
         <translation>„{0}“ kann ein Betrag sein oder ein Betrag und eine Anzahl; schreiben Sie {1} oder die Währung hinter den Betrag.</translation>
+    </message>
+    <message>
+        <source>The clock of this computer says {0}, and the newest row of the journal is of {1}. If the clock is wrong, set it before you write anything down: what must stay open, what has expired and the days of what is written down go by it.</source>
+        <translation>Die Uhr dieses Rechners zeigt {0}, und die neueste Zeile des Journals ist von {1}. Geht die Uhr falsch, so stellen Sie sie, bevor Sie etwas eintragen: Was offen bleiben muss, was abgelaufen ist und die Tage der Einträge richten sich nach ihr.</translation>
+    </message>
+    <message>
+        <source>The clock of this computer says {0}, which cannot be. What must stay open, what has expired and the days of what is written down go by this clock; set it first.</source>
+        <translation>Die Uhr dieses Rechners zeigt {0}, was nicht sein kann. Was offen bleiben muss, was abgelaufen ist und die Tage der Einträge richten sich nach dieser Uhr; stellen Sie sie zuerst.</translation>
+    </message>
+    <message>
+        <source>The clock of this computer says {0}, which is before the newest row of the journal ({1}): it is wrong now, or it was ahead then. What must stay open, what has expired and the days of what is written down go by this clock. The order of the journal holds.</source>
+        <translation>Die Uhr dieses Rechners zeigt {0}, also vor der neuesten Zeile des Journals ({1}): Sie geht jetzt falsch, oder sie ging damals vor. Was offen bleiben muss, was abgelaufen ist und die Tage der Einträge richten sich nach dieser Uhr. Die Reihenfolge im Journal stimmt.</translation>
     </message>
 </context>
 <context>

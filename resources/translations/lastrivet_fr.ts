@@ -4797,10 +4797,6 @@
         <translation>L’avion n’a pas été pesé.</translation>
     </message>
     <message>
-        <source>The clock of this computer is behind the newest row of the journal ({0}). The order of the journal holds; the times in it do not until the clock has caught up.</source>
-        <translation>L’horloge de cet ordinateur retarde sur la dernière ligne du registre ({0}). L’ordre du registre reste juste&#xa0;; ses heures ne le seront que lorsque l’horloge aura rattrapé ce retard.</translation>
-    </message>
-    <message>
         <source>The database is damaged ({0}).</source>
         <translation>La base de données est endommagée ({0}).</translation>
     </message>
@@ -7203,6 +7199,18 @@
     <message>
         <source>“{0}” may be one amount, or an amount and a count; write {1}, or the currency behind the amount.</source>
         <translation>«&#xa0;{0}&#xa0;» peut être un montant, ou un montant et un nombre&#xa0;; écrivez {1}, ou la devise derrière le montant.</translation>
+    </message>
+    <message>
+        <source>The clock of this computer says {0}, and the newest row of the journal is of {1}. If the clock is wrong, set it before you write anything down: what must stay open, what has expired and the days of what is written down go by it.</source>
+        <translation>L’horloge de cet ordinateur indique {0}, et la dernière ligne du registre est du {1}. Si l’horloge est fausse, réglez-la avant de noter quoi que ce soit&#xa0;: ce qui doit rester ouvert, ce qui est périmé et les jours de ce qui est noté en dépendent.</translation>
+    </message>
+    <message>
+        <source>The clock of this computer says {0}, which cannot be. What must stay open, what has expired and the days of what is written down go by this clock; set it first.</source>
+        <translation>L’horloge de cet ordinateur indique {0}, ce qui est impossible. Ce qui doit rester ouvert, ce qui est périmé et les jours de ce qui est noté dépendent de cette horloge&#xa0;; réglez-la d’abord.</translation>
+    </message>
+    <message>
+        <source>The clock of this computer says {0}, which is before the newest row of the journal ({1}): it is wrong now, or it was ahead then. What must stay open, what has expired and the days of what is written down go by this clock. The order of the journal holds.</source>
+        <translation>L’horloge de cet ordinateur indique {0}, soit avant la dernière ligne du registre ({1})&#xa0;: elle est fausse maintenant, ou elle avançait alors. Ce qui doit rester ouvert, ce qui est périmé et les jours de ce qui est noté dépendent de cette horloge. L’ordre du registre reste juste.</translation>
     </message>
 </context>
 <context>

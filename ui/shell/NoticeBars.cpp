@@ -96,8 +96,10 @@ NoticeBars::NoticeBars(Session &session, QWidget *parent)
     const auto seconds = secondDatabases(project);
     for (const Message &notice : project.notices())
         addNotice(notice, pathText(namedIn(notice, seconds)));
+    lookAtClock();
     connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtPlace);
     connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtRecords);
+    connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtClock);
     m_look.start(lookMilliseconds);
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, &NoticeBars::lookAtPlace);
     QTimer::singleShot(settleMilliseconds, this, &NoticeBars::lookForDamage);
@@ -145,7 +147,25 @@ void NoticeBars::lookAtRecords()
                             .arg(m_openedAt, inWords(m_session.project().readOnlyMessage())));
 }
 
-void NoticeBars::addNotice(const Message &notice, const QString &second)
+void NoticeBars::lookAtClock()
+{
+    if (!m_session.running().empty() || !m_session.project().isInPlace())
+        return;
+    const auto found = m_session.read([this] { return m_session.project().clockNotice(); });
+    if (!found || found->has_value() == m_isClockWrong)
+        return;
+    m_isClockWrong = found->has_value();
+    if (m_isClockWrong) {
+        m_clock = addNotice(**found, {});
+    } else if (m_clock) {
+        m_bars->removeWidget(m_clock);
+        m_clock->hide();
+        m_clock->deleteLater();
+        m_clock = nullptr;
+    }
+}
+
+NoticeBars::Bar *NoticeBars::addNotice(const Message &notice, const QString &second)
 {
     Bar *bar = add(inWords(notice), false);
     if (!second.isEmpty() && !m_session.isReadOnly()) {
@@ -158,6 +178,7 @@ void NoticeBars::addNotice(const Message &notice, const QString &second)
     QPushButton *dismiss = bar->addButton(tr("Dismiss"));
     dismiss->setProperty("flat", true);
     connect(dismiss, &QPushButton::clicked, bar, &QObject::deleteLater);
+    return bar;
 }
 
 void NoticeBars::lookAtPlace()

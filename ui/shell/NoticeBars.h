@@ -5,6 +5,7 @@
 #include "core/base/Message.h"
 
 #include <QFrame>
+#include <QPointer>
 #include <QTimer>
 
 #include <functional>
@@ -36,6 +37,9 @@ public:
     /// Looks whether another program has changed the records since this one, which only reads
     /// them, was opened; also done every few seconds.
     void lookAtRecords();
+    /// Looks whether the computer's clock can be right; also done every few seconds, since many are
+    /// set a while after the start.
+    void lookAtClock();
     /// Looks the database over now.
     void lookForDamage();
     /// Takes away what can be dismissed.
@@ -59,7 +63,7 @@ private:
     Bar *add(const QString &text, bool isLoud);
     void addReadOnly();
     /// What can be dismissed; a second database can be merged.
-    void addNotice(const Message &notice, const QString &second);
+    Bar *addNotice(const Message &notice, const QString &second);
     void showDamages(const std::vector<Message> &damages);
 
     Session &m_session;
@@ -70,6 +74,9 @@ private:
     /// When the project was opened, and the newest row of its journal then.
     QString m_openedAt;
     std::string m_newestThen;
+    /// Null while the clock may be right, and after the notice was dismissed.
+    QPointer<QWidget> m_clock;
+    bool m_isClockWrong = false;
     QTimer m_look;
     std::stop_source m_stop;
 };

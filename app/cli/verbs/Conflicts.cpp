@@ -58,7 +58,7 @@ void writeJson(const std::vector<MergeConflict> &conflicts, std::ostream &out)
 Outcome tell(const Options &options, Terminal &terminal)
 {
     const bool isAsked = options.keep.empty() && options.take.empty();
-    const auto project = isAsked ? openForReading(options.project)
+    const auto project = isAsked ? openForReading(options.project, terminal)
                                  : openForWriting(options.project, options.who, terminal);
     requireOpen(*project, options);
     decide(*project, options.keep, ConflictDecision::Kept);

@@ -69,7 +69,7 @@ void printText(const credit::Account &account, const Records &records, std::ostr
 
 Outcome tell(const Options &options, Terminal &terminal)
 {
-    const auto project = openForReading(options.project);
+    const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
     const credit::Account account = credit::account(records, project->profile());
     if (options.json)

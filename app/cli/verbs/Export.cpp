@@ -66,7 +66,7 @@ void write(const Options &options, const Project &project, Terminal &terminal)
 
 Outcome exportProject(const Options &options, Terminal &terminal)
 {
-    const auto project = openForReading(options.project);
+    const auto project = openForReading(options.project, terminal);
     write(options, *project, terminal);
     fmt::print(terminal.out(), "Wrote {}.\n", onOneLine(options.to));
     return Outcome::Done;

@@ -138,7 +138,7 @@ void print(const forecast::LookBack &told, std::ostream &out)
 
 Outcome tell(const Options &options, Terminal &terminal)
 {
-    const auto project = openForReading(options.project);
+    const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
     const Moment asOf = options.asOf ? momentOf(*options.asOf, "--as-of") : project->today();
     if (options.hoursPerWeek && !(*options.hoursPerWeek > 0 && *options.hoursPerWeek <= 168))

@@ -24,7 +24,7 @@ struct Options : VerbOptions {
 Outcome tell(const Options &options, Terminal &terminal)
 {
     const auto by = wordOf<Grouping>(options.by, "--by");
-    const auto project = openForReading(options.project);
+    const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
     if (options.json)
         answers::writeJson(hours::totals(records), records, terminal.out());

@@ -182,7 +182,7 @@ void printEntry(std::ostream &out, const Project &project, const MarkedRow &row)
 
 Outcome tell(const Options &options, Terminal &terminal)
 {
-    const auto project = openForReading(options.project);
+    const auto project = openForReading(options.project, terminal);
     if (options.json) {
         writeJson(*project, terminal.out());
         terminal.out() << '\n';

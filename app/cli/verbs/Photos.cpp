@@ -125,7 +125,7 @@ Outcome list(const Options &options, Terminal &terminal)
 {
     if (!options.shows.empty())
         throw WrongUsage("--shows: says what files show that are taken in; there is no FILE.");
-    const auto project = openForReading(options.project);
+    const auto project = openForReading(options.project, terminal);
     const auto photos = photosOf(*project->records(), options.component);
     if (options.json) {
         writeJson(photos, terminal.out());

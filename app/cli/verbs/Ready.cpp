@@ -32,7 +32,7 @@ bool holdsSomething(const readiness::Answer &answer)
 
 Outcome tell(const Options &options, Terminal &terminal)
 {
-    const auto project = openForReading(options.project);
+    const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
     const Moment asOf = options.asOf ? momentOf(*options.asOf, "--as-of") : project->today();
     const ReadinessScope scope{closingsOf(records, options.closings)};

@@ -149,7 +149,7 @@ SquawkFilter filterOf(const Options &options, const Records &records)
 
 Outcome tell(const Options &options, Terminal &terminal)
 {
-    const auto project = openForReading(options.project);
+    const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
     const Moment asOf = project->today();
     const auto answer = readiness::readiness(records, project->profile(), asOf);

@@ -167,15 +167,28 @@ TEST_CASE("A clock that was set back is told, and the order of the journal holds
     Fixture fixture;
     fixture.project.clock().advance(-48h);
     fixture.project.reopen();
-    REQUIRE(fixture.project->notices().size() == 1);
-    CHECK_THAT(english(fixture.project->notices()[0]),
-               Catch::Contains("behind the newest row of the journal (2026-03-14T09:00)"));
+    const auto notice = fixture.project->clockNotice();
+    REQUIRE(notice);
+    CHECK_THAT(english(*notice),
+               Catch::Contains("says 2026-03-12T09:00") &&
+                   Catch::Contains("before the newest row of the journal (2026-03-14T09:00)"));
     fixture.project.part("Tail");
     fixture.project.part("Fin");
     const auto rows = fixture.project->journal();
     CHECK(std::ranges::is_sorted(rows, {}, &JournalEntry::stamp));
     CHECK(verify(fixture.project.folder()).isFaultless());
     fixture.project.clock().advance(49h);
-    fixture.project.reopen();
-    CHECK(fixture.project->notices().empty());
+    CHECK_FALSE(fixture.project->clockNotice());
+}
+
+TEST_CASE("A clock that is years ahead of the journal is told")
+{
+    using namespace std::chrono;
+    Fixture fixture;
+    fixture.project.clock().advance(years{9});
+    CHECK_FALSE(fixture.project->clockNotice());
+    fixture.project.clock().advance(years{2});
+    REQUIRE(fixture.project->clockNotice());
+    CHECK_THAT(english(*fixture.project->clockNotice()),
+               Catch::Contains("the newest row of the journal is of 2026-03-14T09:00"));
 }

@@ -124,6 +124,35 @@ TEST_CASE("A second database beside the records is merged from its notice, and k
     CHECK(fs::exists(here / "backups" / "merged-records 2.db"));
 }
 
+TEST_CASE("A clock that is behind the journal is told over the page until it was set")
+{
+    using namespace std::chrono_literals;
+    Opened opened;
+    REQUIRE(opened.bars().texts().isEmpty());
+    opened.workshop.clock.advance(-48h);
+    opened.bars().lookAtClock();
+    opened.bars().lookAtClock();
+    REQUIRE(opened.bars().texts().size() == 1);
+    CHECK(opened.bars().texts().front().contains(
+        QStringLiteral("before the newest row of the journal")));
+    opened.workshop.clock.advance(48h);
+    opened.bars().lookAtClock();
+    CHECK(opened.bars().texts().isEmpty());
+}
+
+TEST_CASE("A clock notice that was dismissed stays away")
+{
+    using namespace std::chrono_literals;
+    Opened opened;
+    opened.workshop.clock.advance(-48h);
+    opened.bars().lookAtClock();
+    REQUIRE(opened.button("Dismiss"));
+    opened.button("Dismiss")->click();
+    CHECK(QTest::qWaitFor([&] { return opened.bars().texts().isEmpty(); }, 1000));
+    opened.bars().lookAtClock();
+    CHECK(opened.bars().texts().isEmpty());
+}
+
 TEST_CASE("A window that only reads says when its records are out of date, and is opened anew")
 {
     Opened opened;
