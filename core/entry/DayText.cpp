@@ -136,13 +136,19 @@ std::optional<DayRead> readMonthDay(const Words &words, std::size_t first, Momen
     return day ? std::optional(DayRead{*day, 2}) : std::nullopt;
 }
 
-/// The year of two figures is one of this century.
-std::optional<int> yearOf(std::string_view word)
+/// A year of two figures is, of those that end so, the one that is nearest.
+std::optional<int> yearOf(std::string_view word, Moment today)
 {
     const auto number = wholeNumber(word);
     if (!number || (word.size() != 4 && word.size() != 2))
         return std::nullopt;
-    return word.size() == 2 ? 2000 + *number : *number;
+    if (word.size() == 4)
+        return number;
+    const int thisYear = int(year_month_day{today.day()}.year());
+    const int inCentury = thisYear - thisYear % 100 + *number;
+    return inCentury > thisYear + 50   ? inCentury - 100
+           : inCentury < thisYear - 50 ? inCentury + 100
+                                       : inCentury;
 }
 
 /// `3.3.`, `3.3.26` or `3.3.2026`, as German writes days; `3.3` alone may be anything.
@@ -159,8 +165,14 @@ std::optional<Moment> dottedDay(std::string_view word, Moment today)
         return std::nullopt;
     if (rest.empty())
         return latestDay(*month, *number, today);
-    const auto yearNumber = yearOf(rest);
+    const auto yearNumber = yearOf(rest, today);
     return yearNumber ? dayOf(*yearNumber, *month, *number) : std::nullopt;
+}
+
+bool isOfDigits(std::string_view text, std::size_t most)
+{
+    return !text.empty() && text.size() <= most &&
+           text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
 std::optional<Moment> latestWeekday(int place, Moment today)
@@ -201,6 +213,32 @@ std::optional<Moment> parseDayText(std::string_view text, Moment today)
         return std::nullopt;
     const auto read = readDay(words, 0, today);
     return read && read->words == words.size() ? std::optional(read->day) : std::nullopt;
+}
+
+bool isMonthName(std::string_view word)
+{
+    return placeOf(monthNames, word) >= 0;
+}
+
+bool looksLikeDay(std::string_view word)
+{
+    const auto first = word.find_first_of("./-");
+    if (first == std::string_view::npos)
+        return false;
+    const char parting = word[first];
+    const auto second = word.find(parting, first + 1);
+    if (second == std::string_view::npos)
+        return false;
+    const auto front = word.substr(0, first);
+    const auto middle = word.substr(first + 1, second - first - 1);
+    const auto end = word.substr(second + 1);
+    if (!isOfDigits(front, 4) || !isOfDigits(middle, 2))
+        return false;
+    if (end.empty())
+        return parting == '.' && dayNumber(front);
+    if (front.size() == 4)
+        return isOfDigits(end, 2);
+    return isOfDigits(end, 4) && (end.size() == 4 || (end.size() == 2 && parting != '-'));
 }
 
 } // namespace lastrivet::entry

@@ -27,4 +27,9 @@ std::optional<DayRead> readDay(const std::vector<std::string> &words, std::size_
 /// The same for a whole text; empty when anything is left over.
 std::optional<Moment> parseDayText(std::string_view text, Moment today);
 
+/// A month's name, or enough of its beginning.
+bool isMonthName(std::string_view word);
+/// True for what is written as a day is, be it one or not: `31.4.`, `12/11/26`, `2026-2-30`.
+bool looksLikeDay(std::string_view word);
+
 } // namespace lastrivet::entry

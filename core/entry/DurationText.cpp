@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/DurationText.h"
 
+#include "core/entry/DayText.h"
 #include "core/entry/Fold.h"
 
 #include <algorithm>
@@ -105,6 +106,16 @@ bool hasTwoNumbersInARow(std::string_view text)
     return false;
 }
 
+/// "1 h 3 mar": the last of the words is the day of a month, and no minutes.
+bool endsInDay(const EntryWords &line, std::size_t first, std::size_t end, std::size_t last)
+{
+    if (end - first < 2 || end >= last || !isMonthName(line.folded(end)))
+        return false;
+    const std::string &number = line.folded(end - 1);
+    return number.size() <= 2 && number.find_first_not_of("0123456789") == std::string::npos &&
+           number <= (number.size() == 1 ? "9" : "31");
+}
+
 } // namespace
 
 std::optional<std::int64_t> readMinutes(std::string_view text)
@@ -128,6 +139,8 @@ LengthRead readLength(const EntryWords &line, std::size_t first, std::size_t las
     if (first >= last || line.isDash(first))
         return {};
     for (std::size_t count = std::min(mostWords, last - first); count > 0; --count) {
+        if (endsInDay(line, first, first + count, last))
+            continue;
         if (const auto minutes = readMinutes(line.joined(first, first + count)))
             return {*minutes, count};
     }

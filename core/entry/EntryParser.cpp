@@ -3,6 +3,7 @@
 #include "core/entry/EntryParser.h"
 
 #include "core/entry/ClockText.h"
+#include "core/entry/DayText.h"
 #include "core/entry/LineWords.h"
 
 #include <algorithm>
@@ -76,6 +77,8 @@ void EntryParser::readFront()
     const bool isAwaited = m_parts.empty() || (i > 0 && isJoin(i - 1));
     if (i < m_words.count() && isAwaited)
         m_partSpans.push_back({m_words.beginOf(i), m_words.endOf(m_words.count() - 1)});
+    if (i < m_words.count() && looksLikeDay(m_words.folded(i)))
+        addNoDay(i);
     readNote(i);
 }
 
@@ -155,7 +158,9 @@ void EntryParser::takeUnknown(std::size_t begin, std::size_t end)
     shown.resize(shown.find_last_not_of(",;: ") + 1);
     const std::size_t last = shown.find_last_of(' ') + 1;
     const auto several = m_finder.matches(words, 2);
-    if (m_session.minutes && parseDuration(words))
+    if (const std::size_t day = likeDay(begin, end); day < end)
+        addNoDay(day);
+    else if (m_session.minutes && parseDuration(words))
         addProblem("“{0}” is a second time; it goes into the note.", {shown});
     else if (isNoTime(std::string_view(shown).substr(last)))
         addProblem("“{0}” is no time of day; it goes into the note.", {shown.substr(last)});
@@ -166,6 +171,20 @@ void EntryParser::takeUnknown(std::size_t begin, std::size_t end)
                    {shown, spokenName(*m_records.find(several[0])),
                     spokenName(*m_records.find(several[1]))});
     m_unknown.push_back(shown);
+}
+
+/// The first of the words that is written like a day; `end` when none is.
+std::size_t EntryParser::likeDay(std::size_t begin, std::size_t end) const
+{
+    while (begin < end && !looksLikeDay(m_words.folded(begin)))
+        ++begin;
+    return begin;
+}
+
+void EntryParser::addNoDay(std::size_t word)
+{
+    addProblem("“{0}” is no day; write it as 3 Mar 2026 or 2026-03-03. It goes into the note.",
+               {m_words.folded(word)});
 }
 
 /// What may stand in the note and is not of it: ticks, and without a colon also time and people.

@@ -51,6 +51,8 @@ private:
     void addTicks();
     void settle();
     void settleTime();
+    std::size_t likeDay(std::size_t begin, std::size_t end) const;
+    void addNoDay(std::size_t word);
     void addProblem(std::string_view pattern, std::vector<std::string> arguments);
     void addError(std::string_view pattern, std::vector<std::string> arguments);
 

@@ -7212,6 +7212,10 @@
         <source>The clock of this computer says {0}, which is before the newest row of the journal ({1}): it is wrong now, or it was ahead then. What must stay open, what has expired and the days of what is written down go by this clock. The order of the journal holds.</source>
         <translation>Die Uhr dieses Rechners zeigt {0}, also vor der neuesten Zeile des Journals ({1}): Sie geht jetzt falsch, oder sie ging damals vor. Was offen bleiben muss, was abgelaufen ist und die Tage der Einträge richten sich nach dieser Uhr. Die Reihenfolge im Journal stimmt.</translation>
     </message>
+    <message>
+        <source>“{0}” is no day; write it as 3 Mar 2026 or 2026-03-03. It goes into the note.</source>
+        <translation>„{0}“ ist kein Tag; schreiben Sie ihn als 3.3.2026 oder 2026-03-03. Es kommt in die Anmerkung.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

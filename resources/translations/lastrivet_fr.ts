@@ -7212,6 +7212,10 @@
         <source>The clock of this computer says {0}, which is before the newest row of the journal ({1}): it is wrong now, or it was ahead then. What must stay open, what has expired and the days of what is written down go by this clock. The order of the journal holds.</source>
         <translation>L’horloge de cet ordinateur indique {0}, soit avant la dernière ligne du registre ({1})&#xa0;: elle est fausse maintenant, ou elle avançait alors. Ce qui doit rester ouvert, ce qui est périmé et les jours de ce qui est noté dépendent de cette horloge. L’ordre du registre reste juste.</translation>
     </message>
+    <message>
+        <source>“{0}” is no day; write it as 3 Mar 2026 or 2026-03-03. It goes into the note.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un jour&#xa0;; écrivez-le 3 mars 2026 ou 2026-03-03. Cela va dans la note.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -85,6 +85,15 @@ TEST_CASE("The part of a day goes with it, and the morning of today is not tomor
     CHECK(read("morgen morgen morgen") == "none");
 }
 
+TEST_CASE("A year of two digits is the nearest that ends so")
+{
+    CHECK(read("3.11.25") == "2025-11-03");
+    CHECK(read("03.11.27") == "2027-11-03");
+    CHECK(read("1.2.99") == "1999-02-01");
+    CHECK(read("30.2.26") == "none");
+    CHECK(read("3.11.5") == "none");
+}
+
 TEST_CASE("A day beyond the first or last of the calendar is none")
 {
     const auto first = *Moment::parse("1900-01-01");

@@ -230,6 +230,35 @@ TEST_CASE("What is no time of day is told as that")
     CHECK(english(told.front()) == "“25:99” is no time of day; it goes into the note.");
 }
 
+TEST_CASE("What is written like a day and is none is told as that")
+{
+    const EntryBench bench;
+    const auto told = [&](std::string_view line) {
+        const auto problems = bench.read(line).problems;
+        return problems.size() == 1 ? english(problems.front()) : std::string();
+    };
+    const std::string goesOn =
+        " is no day; write it as 3 Mar 2026 or 2026-03-03. It goes into the note.";
+    CHECK(told("1h 31.4. LA: x") == "“31.4.”" + goesOn);
+    CHECK(told("1h 29.2.2027 LA: x") == "“29.2.2027”" + goesOn);
+    CHECK(told("1h 12/11/25, LA: x") == "“12/11/25”" + goesOn);
+    CHECK(told("1h LA 31.11.25 swept") == "“31.11.25”" + goesOn);
+    CHECK(told("1h LA swept on 31.11.25").empty());
+    CHECK(bench.one("1h 31.4. LA: x").note == "31.4.: x");
+}
+
+TEST_CASE("The day of a month behind hours is no minutes")
+{
+    const EntryBench bench;
+    const auto session = bench.one("1 h 2 mar LA: x");
+    CHECK(session.minutes == Minutes{60});
+    CHECK(session.began == Moment::parse("2026-03-02"));
+    CHECK(session.component_id == Id<Component>{30});
+    CHECK(bench.one("2h 31 dec 2025 LA: x").began == Moment::parse("2025-12-31"));
+    CHECK(bench.one("1 h 45 LA: x").minutes == Minutes{105});
+    CHECK(bench.one("90 min 1 mar LA: x").minutes == Minutes{90});
+}
+
 TEST_CASE("A with that names nobody stays in the note")
 {
     const auto session = EntryBench().one("1h LA riveted with the long yoke");
