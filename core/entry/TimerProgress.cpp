@@ -78,6 +78,11 @@ void look(TimerProgress &progress, Moment now)
 {
     if (progress.is_paused)
         return;
+    if (progress.seen && after(*progress.seen, now)) {
+        // Set back, by hand or at the end of summer time: what was worked until then was.
+        progress.worked += between(progress.running_since, *progress.seen);
+        progress.running_since = now;
+    }
     const Minutes since = progress.seen ? between(*progress.seen, now) : Minutes{};
     if (since > longestBlink) {
         if (!progress.gap_began)

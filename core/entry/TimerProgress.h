@@ -39,7 +39,8 @@ TimerProgress freshProgress(Moment began);
 Minutes workedBy(const TimerProgress &progress, Moment now);
 void pause(TimerProgress &progress, Moment now);
 void resume(TimerProgress &progress, Moment now);
-/// Looks at the clock: a jump of more than `longestBlink` since the last look is a gap.
+/// Looks at the clock: a jump of more than `longestBlink` since the last look is a gap. One back
+/// takes nothing of what was worked away.
 void look(TimerProgress &progress, Moment now);
 inline constexpr Minutes longestBlink{5};
 /// Beyond this nobody knows any more whether the clock was forgotten.

@@ -55,6 +55,19 @@ TEST_CASE("While it is paused no gap is one, and a clock set back takes nothing 
     CHECK(workedBy(timer, at("22:00")) == Minutes{10});
 }
 
+TEST_CASE("What was worked before the clock was set back stays worked")
+{
+    TimerProgress timer = freshProgress(at("01:30"));
+    for (const auto *clock : {"01:35", "01:40", "01:45", "01:50", "01:55", "01:59"})
+        look(timer, at(clock));
+    look(timer, at("01:00")); // the end of summer time
+    CHECK(workedBy(timer, at("01:00")) == Minutes{29});
+    CHECK(workedBy(timer, at("01:30")) == Minutes{59});
+    CHECK_FALSE(timer.gap_began.has_value());
+    pause(timer, at("01:30"));
+    CHECK(workedBy(timer, at("01:30")) == Minutes{59});
+}
+
 TEST_CASE("A timer survives as text, whatever is noted in it")
 {
     TimerProgress timer = freshProgress(at("18:00"));
