@@ -14710,6 +14710,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::FilterLine</name>
+    <message>
+        <source>Look for words on this page</source>
+        <translation>Wörter auf dieser Seite suchen</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::Finder</name>
     <message>
         <source>Found</source>

@@ -12,6 +12,7 @@
 #include "ui/closings/VisitForm.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/FilterLine.h"
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
 
@@ -41,7 +42,7 @@ enum class VisitPurpose { Ask, Hold };
 ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_stack(new QStackedWidget(this))
-    , m_filter(new QLineEdit(this))
+    , m_filter(new FilterLine(this))
     , m_add(new QPushButton(theme().icon(QStringLiteral("actions/add")), tr("New closing"), this))
     , m_plan(
           new QPushButton(theme().icon(QStringLiteral("actions/sign")), tr("Plan a visit"), this))
@@ -111,7 +112,6 @@ QWidget *ClosingsPage::buildBoard()
     auto *place = new QWidget(this);
     m_filter->setPlaceholderText(tr("Words of a closing or part"));
     m_filter->setAccessibleName(tr("Show only closings with these words"));
-    m_filter->setClearButtonEnabled(true);
     m_filter->setMaximumWidth(320);
     m_empty->setAction(tr("Make the first closing"));
     m_boardOrEmpty->addWidget(m_board);

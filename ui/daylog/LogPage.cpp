@@ -10,6 +10,7 @@
 #include "ui/daylog/LogbookForm.h"
 #include "ui/daylog/YearStrip.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/FilterLine.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/OneRow.h"
 #include "ui/widgets/PictureLoader.h"
@@ -36,7 +37,7 @@ LogPage::LogPage(Session &session, QWidget *parent)
     , m_entry(new EntryBar(session, this))
     , m_print(new LogbookForm(
           session, [this](Id<WorkSession> entry) { return m_model->writtenOn(entry); }, this))
-    , m_filter(new QLineEdit(this))
+    , m_filter(new FilterLine(this))
     , m_total(new QLabel(this))
     , m_list(new QListView(this))
     , m_empty(new EmptyPlace({}, this))
@@ -140,7 +141,6 @@ void LogPage::buildListHead(QLayout &layout)
 {
     m_filter->setPlaceholderText(tr("Type to filter"));
     m_filter->setAccessibleName(tr("Filter the log"));
-    m_filter->setClearButtonEnabled(true);
     auto *print = new QPushButton(tr("Print…"), this);
     print->setToolTip(tr("Print the builder's log (Ctrl+P)"));
     layout.addWidget(m_filter);

@@ -5,6 +5,7 @@
 #include "core/entry/DayText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/FilterLine.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
 
@@ -28,7 +29,7 @@ constexpr int dayWidth = 132;
 JournalFilterBar::JournalFilterBar(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_words(new QLineEdit(this))
+    , m_words(new FilterLine(this))
     , m_who(new QComboBox(this))
     , m_kind(new QComboBox(this))
     , m_from(new QLineEdit(this))
@@ -50,7 +51,6 @@ void JournalFilterBar::build()
 {
     m_words->setPlaceholderText(tr("Words, or the hash at a paper's foot"));
     m_words->setAccessibleName(tr("Filter by words or by a hash"));
-    m_words->setClearButtonEnabled(true);
     m_who->setAccessibleName(tr("Filter by person"));
     m_who->addItem(tr("anybody"));
     makeNarrow(*m_who, 16);

@@ -6,6 +6,7 @@
 #include "ui/parts/PartTreeModel.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/EmptyPlace.h"
+#include "ui/widgets/FilterLine.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/OneRow.h"
 #include "ui/widgets/TallRows.h"
@@ -63,7 +64,7 @@ PartTree::PartTree(Session &session, QWidget *parent)
     , m_session(session)
     , m_model(new PartTreeModel(session, this))
     , m_filtered(new PartFilter(this))
-    , m_filter(new QLineEdit(this))
+    , m_filter(new FilterLine(this))
     , m_fitting(new QLabel(this))
     , m_whole(new QPushButton(tr("The whole aircraft"), this))
     , m_view(new QTreeView(this))
@@ -82,7 +83,6 @@ void PartTree::build()
 {
     m_filter->setPlaceholderText(tr("Type to filter the parts"));
     m_filter->setAccessibleName(tr("Filter the parts"));
-    m_filter->setClearButtonEnabled(true);
     m_whole->setCheckable(true);
     m_whole->setToolTip(tr("Alt+Home: what is on record of all parts, and of none"));
     m_empty->setSentence(tr("The parts of the aeroplane will stand here as a tree, each with its "

@@ -7,6 +7,7 @@
 #include "ui/squawks/SavedFilterMenu.h"
 #include "ui/squawks/SquawkFilterWords.h"
 #include "ui/widgets/ActLine.h"
+#include "ui/widgets/FilterLine.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordLine.h"
@@ -45,7 +46,7 @@ template <class Value> void choose(QComboBox &box, const std::optional<Value> &v
 SquawkFilterBar::SquawkFilterBar(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_text(new QLineEdit(this))
+    , m_text(new FilterLine(this))
     , m_standing(new QComboBox(this))
     , m_more(new QPushButton(tr("More filters"), this))
     , m_rest(new QWidget(this))
@@ -73,7 +74,6 @@ void SquawkFilterBar::build()
 {
     m_text->setPlaceholderText(tr("Type to filter"));
     m_text->setAccessibleName(tr("Filter by words"));
-    m_text->setClearButtonEnabled(true);
     m_part->setPlaceholderText(tr("any part"));
     m_part->setAccessibleName(tr("Filter by part and what is below it"));
     m_part->setClearButtonEnabled(true);

@@ -4,6 +4,7 @@
 
 #include "core/workshop/WorkshopTable.h"
 #include "ui/convert/QtText.h"
+#include "ui/widgets/FilterLine.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/TallRows.h"
 #include "ui/workshop/FigureView.h"
@@ -38,7 +39,7 @@ WorkshopPage::WorkshopPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_topics(topics())
     , m_views(m_topics.size(), nullptr)
-    , m_search(new QLineEdit(this))
+    , m_search(new FilterLine(this))
     , m_searchSoon(new QTimer(this))
     , m_list(new QListWidget(this))
     , m_units(new QComboBox(this))
@@ -88,7 +89,6 @@ QWidget *WorkshopPage::buildLeft()
     left->setFixedWidth(leftWidth);
     m_search->setPlaceholderText(tr("Search all tables"));
     m_search->setAccessibleName(tr("Search all tables"));
-    m_search->setClearButtonEnabled(true);
     m_units->addItem(tr("inches and pounds"), int(UnitSystem::Imperial));
     m_units->addItem(tr("millimetres and newtons"), int(UnitSystem::Metric));
     m_units->setAccessibleName(tr("Units"));
