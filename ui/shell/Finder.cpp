@@ -125,6 +125,16 @@ std::vector<RecordRef> called(const QString &words, const Records &records)
     return found;
 }
 
+/// Whether who types these words seems to mean the row's record: its name begins with them, or a
+/// word in the name of a part, which is told from others by its side first.
+bool beginsName(const QString &words, const ListRow &row)
+{
+    return row.record.id > 0 &&
+           (row.title.startsWith(words, Qt::CaseInsensitive) ||
+            (row.record.type == RecordType::Component &&
+             row.title.contains(QLatin1Char(' ') + words, Qt::CaseInsensitive)));
+}
+
 } // namespace
 
 Finder::Finder(const Theme &theme, QWidget *parent)
@@ -267,8 +277,15 @@ void Finder::find()
     std::vector<ListRow> rows;
     addVisited(rows);
     addPages(rows);
-    addCommands(rows);
-    addRecords(rows);
+    std::vector<ListRow> records;
+    addRecords(records);
+    const bool isName = std::ranges::any_of(
+        records, [this](const ListRow &row) { return beginsName(m_line->text().trimmed(), row); });
+    if (!isName)
+        addCommands(rows);
+    rows.insert(rows.end(), records.begin(), records.end());
+    if (isName)
+        addCommands(rows);
     addKinds(rows);
     if (rows.empty())
         rows.push_back({{RecordType::Project, 0}, tr("Nothing has all of these words.")});

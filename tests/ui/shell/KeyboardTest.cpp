@@ -249,4 +249,21 @@ TEST_CASE("What has the typed code or number stands first among what is found")
     CHECK(first("squawk 9").id == 0);
 }
 
+TEST_CASE("A part whose name begins with what is typed stands before a command that has it, too")
+{
+    Opened opened;
+    const auto first = [&](const char *words) {
+        opened.window.openFinder();
+        opened.window.finder().line().setText(QString::fromUtf8(words));
+        return opened.window.finder().list().rows().row(0).record;
+    };
+    // A command of the menu, while nothing is called so.
+    CHECK(first("prefer").id < 0);
+    Id<Component> rib;
+    opened.view().session().change(QStringLiteral("Part"), [&](Edit &edit) {
+        rib = edit.put(Component{.name = "Upper preference rib"});
+    });
+    CHECK(first("prefer") == RecordRef{RecordType::Component, rib.value()});
+}
+
 } // namespace lastrivet::ui
