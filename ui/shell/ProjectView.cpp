@@ -119,8 +119,10 @@ void ProjectView::showPage(PageId id)
 {
     // The new page is not to lie under it.
     putCaptureAway();
-    if (id != m_current)
+    if (id != m_current) {
         page(m_current).setAway(true);
+        m_line->turnAway();
+    }
     m_current = id;
     m_rail->choose(id);
     page(id).setAway(false);

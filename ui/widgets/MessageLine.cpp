@@ -36,12 +36,14 @@ MessageLine::MessageLine(QWidget *parent)
     , m_workTitle(new QLabel(m_work))
     , m_bar(new QProgressBar(m_work))
     , m_cancel(flatButton(tr("Cancel"), m_work))
+    , m_hold(this)
 {
     m_sentence->setWordWrap(true);
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_fade.setSingleShot(true);
     m_hold.setSingleShot(true);
     m_hold.setInterval(holdMilliseconds);
+    m_hold.setObjectName(QStringLiteral("hold"));
     buildWork();
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(12, 2, 8, 2);
@@ -91,6 +93,7 @@ void MessageLine::say(const QString &sentence, bool isUndoable)
 void MessageLine::showSaid(const QString &sentence, bool isUndoable)
 {
     m_hold.stop();
+    m_isPassing = false;
     m_waiting.reset();
     set(sentence, isUndoable, false);
     m_fade.start(showMilliseconds);
@@ -101,12 +104,26 @@ void MessageLine::complain(const QString &sentence)
     m_fade.stop();
     m_hold.start();
     m_hasActed = false;
+    m_isPassing = false;
     set(sentence, false, true);
+}
+
+void MessageLine::turnAway()
+{
+    // What leads to another page by itself is part of what was complained about.
+    if (m_dismiss->isHidden() || !m_hasActed)
+        return;
+    if (m_hold.isActive())
+        m_isPassing = true;
+    else
+        clear();
 }
 
 void MessageLine::goOn()
 {
     m_hold.stop();
+    if (std::exchange(m_isPassing, false))
+        clear();
     if (const auto waiting = std::exchange(m_waiting, std::nullopt))
         showSaid(waiting->sentence, waiting->isUndoable);
 }

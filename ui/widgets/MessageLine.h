@@ -32,6 +32,9 @@ public:
     /// Stays until it is dismissed or something else is said, but until the person has pressed a
     /// key or a button at least some seconds.
     void complain(const QString &sentence);
+    /// The person turned to another page: a complaint about what was done on the one before goes,
+    /// once it stood for some seconds.
+    void turnAway();
     void follow(const std::shared_ptr<Progress> &progress);
     void forget(const std::shared_ptr<Progress> &progress);
     QString text() const;
@@ -66,6 +69,8 @@ private:
     QTimer m_hold;
     /// The person has pressed something since the complaint.
     bool m_hasActed = false;
+    /// It goes when it stood for some seconds.
+    bool m_isPassing = false;
     struct Waiting {
         QString sentence;
         bool isUndoable;

@@ -9,6 +9,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <catch2/catch.hpp>
@@ -77,6 +78,21 @@ TEST_CASE("A complaint outlasts what comes by itself, and gives way to what a pe
         QTest::keyClick(edit, Qt::Key_B);
         line->say(byItself, false);
         CHECK(line->text() == byItself);
+    }
+    SECTION("it goes with its page when it stood for some seconds")
+    {
+        auto *hold = line->findChild<QTimer *>(QStringLiteral("hold"));
+        REQUIRE(hold);
+        line->complain(complaint);
+        // As when what was complained about led to another page.
+        line->turnAway();
+        hold->setInterval(0);
+        CHECK(line->text() == complaint);
+        QTest::keyClick(edit, Qt::Key_A);
+        line->turnAway();
+        QTest::qWait(20);
+        CHECK(line->text().isEmpty());
+        CHECK_FALSE(test::button(*line, QStringLiteral("Dismiss")));
     }
 }
 
