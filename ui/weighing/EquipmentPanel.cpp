@@ -185,6 +185,8 @@ void EquipmentPanel::refresh()
                                 "propeller, battery, instruments.")
         : unweighed > 0 ? tr("%n of these have no weight or no arm on record.", nullptr, unweighed)
                         : tr("All of these have their weight and arm on record."));
+    for (ListRow &row : rows)
+        row.is_shown = row.record.id == m_shown.value();
     m_list->setVisible(!rows.empty());
     m_list->setRows(std::move(rows));
     const bool isAny = records->findLive(m_shown) != nullptr;

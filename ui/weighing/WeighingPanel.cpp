@@ -184,6 +184,7 @@ void WeighingPanel::showList()
             continue;
         ListRow row{{RecordType::Weighing, weighing.id.value()}, dateText(weighing.weighed_on)};
         row.detail = toQt(weighing.place);
+        row.is_shown = weighing.id == m_shown;
         if (const auto empty = balance::weighed(weighing))
             row.figure = weightText(empty->sum.weight, weighing.weight_unit);
         rows.insert(rows.begin(), row);

@@ -26,6 +26,8 @@ QColor colourOf(const QString &icon, const Colours &colours)
 
 constexpr int side = 8;
 constexpr int above = 5;
+/// Less than lies at the side of the words and marks.
+constexpr int shownBar = 4;
 
 const ListRow &rowOf(const QModelIndex &index)
 {
@@ -148,6 +150,9 @@ void RowDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
     const bool isChosen = option.state & QStyle::State_Selected;
     if (isChosen || option.state & QStyle::State_MouseOver)
         painter->fillRect(option.rect, isChosen ? colours.selection : colours.window);
+    if (row.is_shown)
+        painter->fillRect(QRect(option.rect.topLeft(), QSize(shownBar, option.rect.height())),
+                          colours.accent);
     const QRect button = actionPlace(option.rect, metrics, row.action);
     const int right = button.isEmpty() ? side : button.width() + 2 * side;
     const QRect words = option.rect.adjusted(leftOfWords(row), above, -right, -above);

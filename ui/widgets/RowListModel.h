@@ -27,6 +27,8 @@ struct ListRow {
     std::optional<RecordRef> acts_on{};
     std::optional<readiness::State> state{};
     std::optional<Severity> severity{};
+    /// The record that is shown beside the list.
+    bool is_shown = false;
 
     friend bool operator==(const ListRow &, const ListRow &) = default;
 };

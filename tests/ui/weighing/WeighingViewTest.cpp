@@ -4,6 +4,7 @@
 
 #include "core/balance/EmptyWeight.h"
 #include "tests/ui/weighing/WeighingShown.h"
+#include "ui/widgets/RowListView.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
@@ -221,6 +222,32 @@ TEST_CASE("New equipment has the units of the weighing, and a record is shown wh
     CHECK(shown.view.showRecord({RecordType::Equipment, equipment->id.value()}));
     CHECK_FALSE(shown.view.showRecord({RecordType::Squawk, 1}));
     test::picture(shown.view, 1120, 640, "weighing-equipment");
+}
+
+TEST_CASE("The list of equipment marks the piece whose fields stand beside it")
+{
+    Shown shown;
+    Id<Equipment> battery;
+    shown.session->change(QStringLiteral("Equipment"), [&](Edit &edit) {
+        Equipment item;
+        item.name = "Radio";
+        edit.put(item);
+        item.name = "Battery";
+        battery = edit.put(item);
+    });
+    const auto marked = [&shown] {
+        QStringList names;
+        for (const RowListView *list : shown.view.findChildren<RowListView *>()) {
+            for (int i = 0; i < list->rows().rowCount(); ++i) {
+                if (list->rows().row(i).is_shown)
+                    names.append(list->rows().row(i).title);
+            }
+        }
+        return names;
+    };
+    CHECK(marked() == QStringList{QStringLiteral("Radio")});
+    REQUIRE(shown.view.showRecord({RecordType::Equipment, battery.value()}));
+    CHECK(marked() == QStringList{QStringLiteral("Battery")});
 }
 
 TEST_CASE("A question about one piece of equipment is left when another is chosen")
