@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <iterator>
 #include <string>
 
 namespace lastrivet::entry {
@@ -16,6 +17,20 @@ namespace {
 constexpr std::int64_t longestMinutes = 99 * 60;
 /// Far beyond any sense, and far below any limit of the sums here.
 constexpr std::int64_t longestNumber = 1'000'000'000;
+
+/// Lengths that are said without a number, with no spaces between their words.
+struct Said {
+    std::string_view words;
+    std::int64_t minutes;
+};
+constexpr Said saidLengths[] = {
+    {"halfanhour", 30},        {"ahalfhour", 30},         {"halfhour", 30},
+    {"aquarterofanhour", 15},  {"einehalbestunde", 30},   {"halbestunde", 30},
+    {"eineviertelstunde", 15}, {"viertelstunde", 15},     {"einedreiviertelstunde", 45},
+    {"dreiviertelstunde", 45}, {"anderthalbstunden", 90}, {"eineinhalbstunden", 90},
+    {"unedemi-heure", 30},     {"demi-heure", 30},        {"unedemieheure", 30},
+    {"unquartd'heure", 15},    {"unquartd’heure", 15},    {"uneheureetdemie", 90},
+};
 
 /// Takes the digits at the front; empty when there are none.
 std::optional<std::int64_t> takeNumber(std::string_view &text)
@@ -66,6 +81,9 @@ std::optional<std::int64_t> takeFraction(std::string_view &text)
 
 std::optional<std::int64_t> minutesOf(std::string_view text)
 {
+    const auto said = std::ranges::find(saidLengths, text, &Said::words);
+    if (said != std::end(saidLengths))
+        return said->minutes;
     const bool isPoint = text.starts_with('.') || text.starts_with(',');
     const auto whole = isPoint ? std::optional<std::int64_t>{0} : takeNumber(text);
     if (!whole || *whole > longestNumber)

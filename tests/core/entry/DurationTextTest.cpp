@@ -26,6 +26,19 @@ TEST_CASE("Durations are read in every way in which people write them")
     CHECK(parseDuration("1h 45mn") == Minutes{105});
 }
 
+TEST_CASE("Half hours and quarters are read as they are said")
+{
+    CHECK(parseDuration("half an hour") == Minutes{30});
+    CHECK(parseDuration("eine halbe Stunde") == Minutes{30});
+    CHECK(parseDuration("dreiviertel Stunde") == Minutes{45});
+    CHECK(parseDuration("anderthalb Stunden") == Minutes{90});
+    CHECK(parseDuration("une demi-heure") == Minutes{30});
+    CHECK(parseDuration("un quart d’heure") == Minutes{15});
+    CHECK(parseDuration("une heure et demie") == Minutes{90});
+    CHECK_FALSE(parseDuration("half").has_value());
+    CHECK_FALSE(parseDuration("eine Stunde früher").has_value());
+}
+
 TEST_CASE("Whatever length of time was typed is read, so that it can be told what is wrong with it")
 {
     CHECK(readMinutes("-2h") == -120);
