@@ -3,6 +3,7 @@
 #include "ui/shell/MainWindow.h"
 
 #include "ui/bench/BenchView.h"
+#include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
 
 #include <QMenuBar>
@@ -23,6 +24,11 @@ void MainWindow::toggleBench()
     connect(m_bench, &BenchView::left, this, &MainWindow::toggleBench);
     m_stack->addWidget(m_bench);
     m_stack->setCurrentWidget(m_bench);
+    // Who has chosen a part among all of them goes to the bench with it.
+    if (m_view->current() == PageId::Parts) {
+        if (const auto part = m_view->page(PageId::Parts).shownPart())
+            m_bench->showPart(part);
+    }
     m_wasFullScreen = isFullScreen();
     menuBar()->hide();
     setWindowState(windowState() | Qt::WindowFullScreen);

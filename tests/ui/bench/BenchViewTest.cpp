@@ -4,8 +4,10 @@
 
 #include "tests/ui/support/BenchWindow.h"
 #include "tests/ui/support/Hands.h"
+#include "tests/ui/support/WholeWindow.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/MainWindow.h"
+#include "ui/shell/ProjectView.h"
 
 #include <QAccessible>
 #include <QLineEdit>
@@ -234,6 +236,23 @@ TEST_CASE("F11 covers the screen with the bench; F11 or Escape gives it back")
     window.closeProject();
     CHECK_FALSE(window.bench());
     QCoreApplication::processEvents();
+}
+
+TEST_CASE("F11 takes the part that is chosen among the parts to the bench")
+{
+    test::WholeWindow opened;
+    opened.openAndShow();
+    MainWindow &window = opened.window;
+    window.view()->goTo({RecordType::Component, opened.workshop.rudder.value()});
+    QTest::keyClick(&window, Qt::Key_F11);
+    REQUIRE(window.bench());
+    CHECK(window.bench()->part() == opened.workshop.rudder);
+    QTest::keyClick(&window, Qt::Key_F11);
+    // From elsewhere it is the one that was worked on last.
+    window.view()->open(PageId::Log);
+    QTest::keyClick(&window, Qt::Key_F11);
+    REQUIRE(window.bench());
+    CHECK(window.bench()->part() == opened.workshop.bay);
 }
 
 } // namespace lastrivet::ui
