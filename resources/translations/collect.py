@@ -156,6 +156,13 @@ def checklist_texts(root):
                 yield line["item"].replace("\\", "\\\\").replace('"', '\\"')
 
 
+def document_titles(root):
+    """What the profiles call the papers of a certificate; page and paper look them up by their text."""
+    for file in sorted((root / "resources/profiles").glob("*.json")):
+        for document in json.loads(file.read_text(encoding="utf-8"))["documents"]:
+            yield document["title"].replace("\\", "\\\\").replace('"', '\\"')
+
+
 def credit_texts(root):
     whole = json.loads((root / "resources/credit/tasks.json").read_text(encoding="utf-8"))
     for kind in whole["classes"]:
@@ -167,7 +174,8 @@ def credit_texts(root):
 def main():
     root, output = Path(sys.argv[1]), Path(sys.argv[2])
     groups = {"Message": sorted(set(core_patterns(root)) | set(printed_patterns(root))
-                                | set(caution_texts(root)) | set(checklist_texts(root))),
+                                | set(caution_texts(root)) | set(checklist_texts(root))
+                                | set(document_titles(root))),
               "Word": sorted(set(vocabulary(root))),
               "FieldName": sorted(set(field_names(root))),
               "Starter": sorted(set(starter_texts(root)) | set(credit_texts(root)))}

@@ -7220,6 +7220,127 @@
     </message>
     </message>
     <message>
+    </message>
+    <message>
+        <source>Aircraft registration application (form 8050-1)</source>
+        <translation>Antrag auf Eintragung des Luftfahrzeugs (Formular 8050-1)</translation>
+    </message>
+    <message>
+        <source>Aircraft, engine and propeller logbooks</source>
+        <translation>Bordbuch, Motorbuch und Propellerbuch</translation>
+    </message>
+    <message>
+        <source>All inspection reports with their corrections complete</source>
+        <translation>Alle Prüfberichte, ihre Berichtigungen vollständig</translation>
+    </message>
+    <message>
+        <source>Application for an airworthiness certificate (form 8130-6)</source>
+        <translation>Antrag auf ein Lufttüchtigkeitszeugnis (Formular 8130-6)</translation>
+    </message>
+    <message>
+        <source>Application for the permit to fly</source>
+        <translation>Antrag auf die Fluggenehmigung</translation>
+    </message>
+    <message>
+        <source>Application for the special certificate of airworthiness (form 24-0079)</source>
+        <translation>Antrag auf das besondere Lufttüchtigkeitszeugnis (Formular 24-0079)</translation>
+    </message>
+    <message>
+        <source>Bill of sale</source>
+        <translation>Kaufvertrag</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s log with photographs</source>
+        <translation>Bautagebuch mit Fotos</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s log with the signed stages</source>
+        <translation>Bautagebuch mit den unterschriebenen Bauabschnitten</translation>
+    </message>
+    <message>
+        <source>Declaration that the aircraft is amateur-built</source>
+        <translation>Erklärung, dass das Luftfahrzeug von Amateuren gebaut ist</translation>
+    </message>
+    <message>
+        <source>Eligibility statement (form 8130-12), notarised</source>
+        <translation>Erklärung, dass die Bedingungen erfüllt sind (Formular 8130-12), beglaubigt</translation>
+    </message>
+    <message>
+        <source>Fabrication and assembly checklist</source>
+        <translation>Prüfliste für Herstellung und Zusammenbau</translation>
+    </message>
+    <message>
+        <source>Fireproof identification plate</source>
+        <translation>Feuerfestes Kennschild</translation>
+    </message>
+    <message>
+        <source>Flight test plan</source>
+        <translation>Flugerprobungsplan</translation>
+    </message>
+    <message>
+        <source>Identification plate</source>
+        <translation>Kennschild</translation>
+    </message>
+    <message>
+        <source>Letter of intent</source>
+        <translation>Absichtserklärung</translation>
+    </message>
+    <message>
+        <source>Major-portion checklist</source>
+        <translation>Prüfliste des überwiegenden Teils</translation>
+    </message>
+    <message>
+        <source>Operating conditions</source>
+        <translation>Betriebsbedingungen</translation>
+    </message>
+    <message>
+        <source>Operating limitations</source>
+        <translation>Betriebsgrenzen</translation>
+    </message>
+    <message>
+        <source>Placards and instrument markings</source>
+        <translation>Hinweisschilder und Markierungen der Instrumente</translation>
+    </message>
+    <message>
+        <source>Placards and markings</source>
+        <translation>Hinweisschilder und Markierungen</translation>
+    </message>
+    <message>
+        <source>Programme letter: purpose, area and length of the flight tests</source>
+        <translation>Programmschreiben: Zweck, Gebiet und Dauer der Flugerprobung</translation>
+    </message>
+    <message>
+        <source>Registration and marks</source>
+        <translation>Eintragung und Kennzeichen</translation>
+    </message>
+    <message>
+        <source>Registration of the project with the approved body</source>
+        <translation>Anmeldung des Projekts bei der anerkannten Stelle</translation>
+    </message>
+    <message>
+        <source>Stage signatures complete</source>
+        <translation>Unterschriften der Bauabschnitte vollständig</translation>
+    </message>
+    <message>
+        <source>Statement that the aircraft is amateur-built</source>
+        <translation>Bestätigung, dass das Luftfahrzeug von Amateuren gebaut ist</translation>
+    </message>
+    <message>
+        <source>Test flying as agreed with the approved body</source>
+        <translation>Erprobungsflüge wie mit der anerkannten Stelle vereinbart</translation>
+    </message>
+    <message>
+        <source>Three-view drawing or photographs</source>
+        <translation>Dreiseitenansicht oder Fotos</translation>
+    </message>
+    <message>
+        <source>Three-view drawings or photographs that identify the aircraft</source>
+        <translation>Dreiseitenansichten oder Fotos, an denen das Luftfahrzeug zu erkennen ist</translation>
+    </message>
+    <message>
+        <source>Weight and balance report with the extreme loadings</source>
+        <translation>Wägebericht mit Schwerpunkt und den äußersten Beladungen</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

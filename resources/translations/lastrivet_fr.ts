@@ -7220,6 +7220,127 @@
     </message>
     </message>
     <message>
+    </message>
+    <message>
+        <source>Aircraft registration application (form 8050-1)</source>
+        <translation>Demande d’immatriculation de l’aéronef (formulaire 8050-1)</translation>
+    </message>
+    <message>
+        <source>Aircraft, engine and propeller logbooks</source>
+        <translation>Livrets d’aéronef, de moteur et d’hélice</translation>
+    </message>
+    <message>
+        <source>All inspection reports with their corrections complete</source>
+        <translation>Tous les rapports d’inspection, leurs corrections faites</translation>
+    </message>
+    <message>
+        <source>Application for an airworthiness certificate (form 8130-6)</source>
+        <translation>Demande de certificat de navigabilité (formulaire 8130-6)</translation>
+    </message>
+    <message>
+        <source>Application for the permit to fly</source>
+        <translation>Demande du permis de vol</translation>
+    </message>
+    <message>
+        <source>Application for the special certificate of airworthiness (form 24-0079)</source>
+        <translation>Demande du certificat spécial de navigabilité (formulaire 24-0079)</translation>
+    </message>
+    <message>
+        <source>Bill of sale</source>
+        <translation>Acte de vente</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s log with photographs</source>
+        <translation>Carnet de construction avec photographies</translation>
+    </message>
+    <message>
+        <source>Builder&apos;s log with the signed stages</source>
+        <translation>Carnet de construction avec les étapes signées</translation>
+    </message>
+    <message>
+        <source>Declaration that the aircraft is amateur-built</source>
+        <translation>Déclaration que l’aéronef est de construction amateur</translation>
+    </message>
+    <message>
+        <source>Eligibility statement (form 8130-12), notarised</source>
+        <translation>Déclaration d’admissibilité (formulaire 8130-12), notariée</translation>
+    </message>
+    <message>
+        <source>Fabrication and assembly checklist</source>
+        <translation>Liste de contrôle de fabrication et d’assemblage</translation>
+    </message>
+    <message>
+        <source>Fireproof identification plate</source>
+        <translation>Plaque d’identification à l’épreuve du feu</translation>
+    </message>
+    <message>
+        <source>Flight test plan</source>
+        <translation>Plan des essais en vol</translation>
+    </message>
+    <message>
+        <source>Identification plate</source>
+        <translation>Plaque d’identification</translation>
+    </message>
+    <message>
+        <source>Letter of intent</source>
+        <translation>Lettre d’intention</translation>
+    </message>
+    <message>
+        <source>Major-portion checklist</source>
+        <translation>Liste de contrôle de la majeure partie</translation>
+    </message>
+    <message>
+        <source>Operating conditions</source>
+        <translation>Conditions d’utilisation</translation>
+    </message>
+    <message>
+        <source>Operating limitations</source>
+        <translation>Limites d’utilisation</translation>
+    </message>
+    <message>
+        <source>Placards and instrument markings</source>
+        <translation>Étiquettes et marquages des instruments</translation>
+    </message>
+    <message>
+        <source>Placards and markings</source>
+        <translation>Étiquettes et marquages</translation>
+    </message>
+    <message>
+        <source>Programme letter: purpose, area and length of the flight tests</source>
+        <translation>Lettre de programme&#xa0;: but, zone et durée des essais en vol</translation>
+    </message>
+    <message>
+        <source>Registration and marks</source>
+        <translation>Immatriculation et marques</translation>
+    </message>
+    <message>
+        <source>Registration of the project with the approved body</source>
+        <translation>Enregistrement du projet auprès de l’organisme agréé</translation>
+    </message>
+    <message>
+        <source>Stage signatures complete</source>
+        <translation>Signatures des étapes complètes</translation>
+    </message>
+    <message>
+        <source>Statement that the aircraft is amateur-built</source>
+        <translation>Attestation que l’aéronef est de construction amateur</translation>
+    </message>
+    <message>
+        <source>Test flying as agreed with the approved body</source>
+        <translation>Vols d’essai comme convenu avec l’organisme agréé</translation>
+    </message>
+    <message>
+        <source>Three-view drawing or photographs</source>
+        <translation>Plan trois vues ou photographies</translation>
+    </message>
+    <message>
+        <source>Three-view drawings or photographs that identify the aircraft</source>
+        <translation>Plans trois vues ou photographies qui identifient l’aéronef</translation>
+    </message>
+    <message>
+        <source>Weight and balance report with the extreme loadings</source>
+        <translation>Rapport de masse et centrage avec les chargements extrêmes</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -132,7 +132,7 @@ QString documentTitle(const Session &session, Id<CertificateDocument> id)
         return {};
     const auto &known = session.project().profile().documents;
     const auto rule = std::ranges::find(known, document->key, &Profile::Document::key);
-    const QString title = toQt(rule == known.end() ? document->key : rule->title);
+    const QString title = rule == known.end() ? toQt(document->key) : listLine(rule->title);
     return document->number.empty() ? title
                                     : CrossCheckModel::tr("%1, %2", "document, its number")
                                           .arg(title, toQt(document->number));

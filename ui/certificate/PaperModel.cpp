@@ -29,7 +29,7 @@ const CertificateDocument *recordOf(const Records &records, const Paper &paper)
 
 constexpr std::array columns{
     ColumnOf{QT_TRANSLATE_NOOP("PaperModel", "Document"),
-             [](const Records &, const Paper &paper) { return toQt(paper.title); }},
+             [](const Records &, const Paper &paper) { return listLine(paper.title); }},
     ColumnOf{QT_TRANSLATE_NOOP("PaperModel", "Needed"),
              [](const Records &, const Paper &paper) {
                  return paper.need ? asSentence(certificate::inWords(*paper.need)) : QString();

@@ -116,7 +116,7 @@ void PaperPanel::show(certificate::Paper paper)
         m_ask->leave();
     const bool isNewer = paper.record != m_paper.record;
     m_paper = paper;
-    m_heading->setText(toQt(paper.title));
+    m_heading->setText(listLine(paper.title));
     m_needed->setText(neededWords(paper));
     m_source->setText(paper.source.empty() ? QString() : tr("Source: %1").arg(toQt(paper.source)));
     m_source->setVisible(!paper.source.empty());
@@ -186,7 +186,7 @@ void PaperPanel::apply(const ChangeNotice &notice)
 
 void PaperPanel::askFor()
 {
-    const QString title = toQt(m_paper.title);
+    const QString title = listLine(m_paper.title);
     m_ask->ask({.words = tr("%1: asked for").arg(title),
                 .confirm = tr("Mark as asked for"),
                 .dayLabel = tr("On")},
@@ -205,7 +205,7 @@ void PaperPanel::askFor()
 
 void PaperPanel::receive()
 {
-    const QString title = toQt(m_paper.title);
+    const QString title = listLine(m_paper.title);
     const auto records = m_session.records();
     const auto *record = records->findLive(m_document);
     m_ask->ask({.words = tr("%1: here").arg(title),
@@ -223,20 +223,20 @@ void PaperPanel::receive()
 /// For what is known of a paper before it is asked for, or where no day is.
 void PaperPanel::startRecord()
 {
-    m_session.change(tr("%1: begun").arg(toQt(m_paper.title)),
+    m_session.change(tr("%1: begun").arg(listLine(m_paper.title)),
                      [&](Edit &edit) { acts::addPaper(edit, m_paper.key); });
     m_form->edit("number");
 }
 
 void PaperPanel::attach(const QStringList &files)
 {
-    attachFiles(m_session, toQt(m_paper.title), files,
+    attachFiles(m_session, listLine(m_paper.title), files,
                 [this](Edit &edit, Id<Media> file) { acts::attachScan(edit, m_document, file); });
 }
 
 void PaperPanel::takeOff(Id<Media> file)
 {
-    m_session.change(tr("%1: scan taken off").arg(toQt(m_paper.title)),
+    m_session.change(tr("%1: scan taken off").arg(listLine(m_paper.title)),
                      [&](Edit &edit) { acts::detachScan(edit, m_document, file); });
 }
 

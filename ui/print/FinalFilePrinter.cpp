@@ -119,7 +119,7 @@ void drawDocuments(Pages &pages, const FinalFile &file)
     for (const FinalFile::Document &document : file.documents) {
         const bool isHere = document.standing == certificate::PaperState::Here;
         table.rows.push_back(
-            {{{asIs(document.title)},
+            {{{words.text(document.title)},
               {document.need ? words.sentence(certificate::inWords(*document.need)) : QString()},
               {words.sentence(document.state), Mark::None,
                !isHere && document.need == Need::Required},
@@ -134,8 +134,8 @@ void drawDocuments(Pages &pages, const FinalFile &file)
     Table differences;
     differences.columns = {{words.text("Document"), 3}, {words.text("Does not agree"), 7}};
     for (const FinalFile::Difference &difference : file.differences)
-        differences.rows.push_back(
-            {{{asIs(difference.record), Mark::None, true}, {words.sentence(difference.what)}}});
+        differences.rows.push_back({{{words.text(difference.record), Mark::None, true},
+                                     {words.sentence(difference.what)}}});
     pages.smallHeading(words.text("Papers that do not agree"),
                        leastHeightOf(differences, pages.body().width()));
     drawTable(pages, differences);

@@ -71,7 +71,8 @@ TEST_CASE("A time to wait is printed in days as soon as it has two of them")
     CHECK(words.span(Minutes{54 * 60 + 30}).toStdString() == "2 d 6 h 30");
 }
 
-TEST_CASE("Cautions and lists of the profiles that come with the program are said in each language")
+TEST_CASE("Cautions, lists and documents of the profiles that come with the program are said in "
+          "each language")
 {
     for (const print::Language &language : print::languages()) {
         if (language.id == QLocale::English)
@@ -82,6 +83,10 @@ TEST_CASE("Cautions and lists of the profiles that come with the program are sai
             for (const auto &caution : profile.cautions) {
                 INFO(caution.text);
                 CHECK(words.text(caution.text).toStdString() != caution.text);
+            }
+            for (const Profile::Document &document : profile.documents) {
+                INFO(document.title);
+                CHECK(words.text(document.title).toStdString() != document.title);
             }
             for (const Profile::Checklist &list : profile.checklists) {
                 for (const auto &line : list.items) {
