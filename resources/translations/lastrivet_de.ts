@@ -20173,6 +20173,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::UnkeptHold</name>
+    <message>
+        <source>What was typed here is not on record, as it could not be kept. Type it once more when that is possible, or do the same once more to leave without it.</source>
+        <translation>Was hier getippt wurde, ist nicht festgehalten: es ging nicht. Es noch einmal tippen, sobald es wieder geht, oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::UseForm</name>
     <message>
         <source>Keep the use</source>

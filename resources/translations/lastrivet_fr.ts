@@ -20173,6 +20173,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::UnkeptHold</name>
+    <message>
+        <source>What was typed here is not on record, as it could not be kept. Type it once more when that is possible, or do the same once more to leave without it.</source>
+        <translation>Ce qui a été tapé ici n’est pas consigné, car cela n’a pas pu être gardé. Tapez-le de nouveau dès que c’est possible, ou refaites la même chose pour partir sans cela.</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::UseForm</name>
     <message>
         <source>Keep the use</source>

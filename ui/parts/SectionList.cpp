@@ -14,6 +14,7 @@
 #include "ui/widgets/OneRow.h"
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/TallRows.h"
+#include "ui/widgets/UnkeptHold.h"
 #include "ui/widgets/WithdrawAct.h"
 
 #include <QCoreApplication>
@@ -72,6 +73,7 @@ SectionList::SectionList(Session &session, ActLine &ask, QWidget *parent)
     build();
     buildView();
     buildKeys();
+    new UnkeptHold(session, m_model->unkept(), this);
 }
 
 void SectionList::build()

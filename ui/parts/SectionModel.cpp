@@ -118,8 +118,8 @@ QVariant SectionModel::data(const QModelIndex &index, int role) const
     const SectionColumn &column = m_section->columns[std::size_t(index.column())];
     switch (role) {
     case Qt::EditRole:
-        if (const auto typed = m_unsaved.find({id, &column}); typed != m_unsaved.end())
-            return typed->second;
+        if (const QString *typed = m_unkept.find({m_section->type, id}, column.title))
+            return *typed;
         [[fallthrough]];
     case Qt::DisplayRole:
     case Qt::ToolTipRole:
@@ -179,7 +179,7 @@ bool SectionModel::tick(const SectionColumn &column, std::int64_t id, bool isTic
 
 bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QString &text)
 {
-    m_unsaved.erase({id, &column});
+    m_unkept.drop({m_section->type, id}, column.title);
     if (text == column.text(m_session, id))
         return false;
     const QString what = withinSentence(QCoreApplication::translate("Section", column.title));
@@ -193,7 +193,7 @@ bool SectionModel::write(const SectionColumn &column, std::int64_t id, const QSt
         m_session.attempt(tr("%1: %2 changed").arg(nameOf(id), what),
                           [&](Edit &edit) { isUnderstood = column.write(edit, id, text); });
     if (outcome == Session::Outcome::NotSaved)
-        m_unsaved[{id, &column}] = text;
+        m_unkept.keep({m_section->type, id}, column.title, text);
     else if (!isUnderstood)
         m_session.complain(tr("“%1” cannot stand under “%2”.")
                                .arg(text, QCoreApplication::translate("Section", column.title)));

@@ -5,11 +5,10 @@
 #include "core/project/Project.h"
 #include "ui/parts/PartSection.h"
 #include "ui/widgets/RecordRowsModel.h"
+#include "ui/widgets/UnkeptWords.h"
 
 #include <cstdint>
 #include <functional>
-#include <map>
-#include <utility>
 
 namespace lastrivet::ui {
 
@@ -29,6 +28,8 @@ public:
     void setFilter(Filter filter);
     void apply(const ChangeNotice &notice);
     void applyAnswer() { touchAll(); }
+    /// What was typed into cells and could not be saved.
+    const UnkeptWords &unkept() const { return m_unkept; }
 
     int columnCount(const QModelIndex &parent = {}) const override;
     QVariant data(const QModelIndex &index, int role) const override;
@@ -54,9 +55,8 @@ private:
     Id<Component> m_part;
     bool m_isWithBelow = true;
     Filter m_filter;
-    /// What was typed and could not be saved, by record and column; whoever edits the cell again
-    /// finds it there.
-    std::map<std::pair<std::int64_t, const SectionColumn *>, QString> m_unsaved;
+    /// By record and the column's title.
+    UnkeptWords m_unkept;
 };
 
 /// The part and, if wanted, everything below it; for no part all parts, and 0 for what is on none.

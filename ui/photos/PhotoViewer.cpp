@@ -11,6 +11,7 @@
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/ProjectFiles.h"
+#include "ui/widgets/UnkeptHold.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -20,6 +21,13 @@
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
+
+namespace {
+
+const std::string captionPlace = "caption";
+const std::string marksPlace = "marks";
+
+} // namespace
 
 PhotoViewer::PhotoViewer(Session &session, PictureLoader &loader, QWidget *parent)
     : QWidget(parent)
@@ -40,6 +48,11 @@ PhotoViewer::PhotoViewer(Session &session, PictureLoader &loader, QWidget *paren
 {
     build();
     connectPicture();
+    auto *hold = new UnkeptHold(session, m_unkept, this);
+    connect(hold, &UnkeptHold::settling, this, [this] {
+        if (isVisible())
+            settle();
+    });
 }
 
 void PhotoViewer::build()
@@ -219,9 +232,9 @@ void PhotoViewer::showMarks(const Media &media)
 
 void PhotoViewer::showTexts(const Media &media)
 {
-    const auto unkept = m_unkept.find(media.id);
-    const bool isUnkept = unkept != m_unkept.end();
-    const QString caption = isUnkept ? unkept->second : toQt(media.caption);
+    const QString *unkept = m_unkept.find({RecordType::Media, media.id.value()}, captionPlace);
+    const bool isUnkept = unkept != nullptr;
+    const QString caption = unkept ? *unkept : toQt(media.caption);
     if (!m_caption->hasFocus() || m_caption->text() != caption)
         m_caption->setText(caption);
     m_caption->setModified(isUnkept);
@@ -302,6 +315,7 @@ void PhotoViewer::keepMarks()
     const Media *media = m_session.records()->findLive(m_media);
     const std::vector<Media::Annotation> marks = m_picture->marks().marks();
     m_unkeptMarks.erase(m_media);
+    m_unkept.drop(record(), marksPlace);
     if (!media || media->annotations == marks)
         return;
     const bool isMore = marks.size() > media->annotations.size();
@@ -313,8 +327,10 @@ void PhotoViewer::keepMarks()
         acts::setAnnotations(edit, m_media, marks);
     });
     // They wait with their photo, and are tried once more when it is left.
-    if (outcome == Session::Outcome::NotSaved)
-        m_unkeptMarks[m_media] = marks;
+    if (outcome != Session::Outcome::NotSaved)
+        return;
+    m_unkeptMarks[m_media] = marks;
+    m_unkept.keep(record(), marksPlace, QString::number(marks.size()));
 }
 
 void PhotoViewer::keepWords()
@@ -332,7 +348,7 @@ void PhotoViewer::keepCaption()
         return;
     const QString typed = m_caption->text();
     m_caption->setModified(false);
-    m_unkept.erase(m_media);
+    m_unkept.drop(record(), captionPlace);
     const std::string caption = toStd(typed);
     if (caption == media->caption)
         return;
@@ -341,7 +357,7 @@ void PhotoViewer::keepCaption()
         }))
         return;
     // It waits with its photo, and is tried once more when the line is left again.
-    m_unkept[m_media] = typed;
+    m_unkept.keep(record(), captionPlace, typed);
     m_caption->setModified(true);
 }
 

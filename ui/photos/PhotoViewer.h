@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/project/Project.h"
+#include "ui/widgets/UnkeptWords.h"
 
 #include <QString>
 #include <QWidget>
@@ -60,6 +61,7 @@ private:
     void showMarks(const Media &media);
     void keepWords();
     void keepCaption();
+    RecordRef record() const { return {RecordType::Media, m_media.value()}; }
     void openFile();
 
     Session &m_session;
@@ -77,7 +79,7 @@ private:
     QLabel *m_scale;
     QLineEdit *m_caption;
     /// Captions and marks that could not be saved, of photos that are shown now or later.
-    std::map<Id<Media>, QString> m_unkept;
+    UnkeptWords m_unkept;
     std::map<Id<Media>, std::vector<Media::Annotation>> m_unkeptMarks;
     QLabel *m_markLabel;
     QLineEdit *m_markWords;

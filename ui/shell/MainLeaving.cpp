@@ -8,6 +8,7 @@
 #include "ui/shell/StartPage.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/Unfinished.h"
+#include "ui/widgets/UnkeptHold.h"
 
 #include <memory>
 
@@ -32,6 +33,8 @@ void settleForms(const ProjectView &view)
     for (const QWidget *page : view.pages()) {
         for (RecordForm *form : page->findChildren<RecordForm *>())
             form->settle();
+        for (UnkeptHold *hold : page->findChildren<UnkeptHold *>())
+            hold->settle();
     }
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/base/Sha256.h"
 #include "tests/ui/support/PhotosWindow.h"
+#include "ui/widgets/UnkeptHold.h"
 
 #include <QDesktopServices>
 #include <QFile>
@@ -215,8 +216,13 @@ TEST_CASE("A caption that could not be saved waits with its photo")
     viewer.button(QStringLiteral("Previous"))->click();
     REQUIRE(viewer.shown().id == first);
     CHECK(caption.text() == QStringLiteral("Bay 3"));
+    // The window does not close over it without a word.
+    auto *hold = caption.window()->findChild<ui::UnkeptHold *>();
+    REQUIRE(hold);
+    CHECK(hold->isBegun());
     std::filesystem::rename(elsewhere, place);
     viewer.button(QStringLiteral("Next"))->click();
+    CHECK_FALSE(hold->isBegun());
     CHECK(viewer.session->records()->find(first)->caption == "Bay 3");
     CHECK(caption.text().isEmpty());
 }

@@ -6,6 +6,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/lists/ListDialog.h"
 #include "ui/stores/ClaimView.h"
+#include "ui/widgets/UnkeptHold.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -93,8 +94,13 @@ TEST_CASE("A number that could not be saved is there for whoever edits its cell 
     CHECK(window.complaint.contains(QStringLiteral("no longer at")));
     CHECK(came.data(Qt::EditRole).toString() == QStringLiteral("3"));
     CHECK(window.cell(board, 0, Came).isEmpty());
+    // The window does not close over it without a word.
+    auto *hold = board.findChild<ui::UnkeptHold *>();
+    REQUIRE(hold);
+    CHECK(hold->isBegun());
     std::filesystem::rename(elsewhere, place);
     CHECK(model.setData(came, came.data(Qt::EditRole)));
+    CHECK_FALSE(hold->isBegun());
     CHECK(window.cell(board, 0, Came) == QStringLiteral("3"));
 }
 
