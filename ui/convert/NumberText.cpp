@@ -53,6 +53,11 @@ QString plainNumber(double value, int decimals)
     return text;
 }
 
+QString countText(std::int64_t count)
+{
+    return QLocale().toString(qlonglong(count));
+}
+
 std::string withPoint(const QString &typed)
 {
     if (QLocale().decimalPoint() != QLatin1String(","))

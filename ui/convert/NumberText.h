@@ -7,6 +7,7 @@
 
 #include <QString>
 
+#include <cstdint>
 #include <string>
 
 namespace lastrivet::ui {
@@ -18,6 +19,9 @@ QString numberText(double value, int figures = 6);
 
 /// The same with so many decimals at most, and without zeros at the end.
 QString plainNumber(double value, int decimals = 3);
+
+/// A count, its thousands parted as the person's language does: it is never typed again.
+QString countText(std::int64_t count);
 
 /// What a person typed, with a point for the language's own sign for decimals: where that is a
 /// comma, it is never a thousand, because "1,125" was shown like this; and "1.125" could be one,

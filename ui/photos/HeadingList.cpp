@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/HeadingList.h"
 
+#include "ui/convert/NumberText.h"
 #include "ui/widgets/TallRows.h"
 
 #include <QSignalBlocker>
@@ -37,7 +38,7 @@ void HeadingList::setSections(const std::vector<PhotoListModel::Section> &sectio
     clear();
     for (const PhotoListModel::Section &section : sections) {
         auto *item = new QListWidgetItem(
-            tr("%1 (%2)").arg(section.title, QString::number(section.count)), this);
+            tr("%1 (%2)").arg(section.title, countText(std::int64_t(section.count))), this);
         item->setToolTip(section.within.isEmpty()
                              ? section.title
                              : QStringLiteral("%1, %2").arg(section.title, section.within));

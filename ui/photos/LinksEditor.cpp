@@ -4,6 +4,7 @@
 
 #include "core/project/acts/PhotoActs.h"
 #include "core/records/Designation.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/photos/ShowsBar.h"
 #include "ui/shell/Session.h"
@@ -121,7 +122,8 @@ QWidget *LinksEditor::row(const Held &link)
         tr("%1: %2").arg(inWords({noun(record.type), {}}), shortName(*m_session.records(), record));
     if (!isOfAll)
         title = tr("%1 (%2 of %3)")
-                    .arg(title, QString::number(link.count), QString::number(m_media.size()));
+                    .arg(title, countText(std::int64_t(link.count)),
+                         countText(std::int64_t(m_media.size())));
     auto *row = new QWidget(this);
     QPushButton *open = namedButton(onButton(title), tr("Go to %1").arg(title), row);
     open->setToolTip(title);

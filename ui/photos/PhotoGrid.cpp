@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/PhotoGrid.h"
 
+#include "ui/convert/NumberText.h"
 #include "ui/photos/PhotoListModel.h"
 #include "ui/shell/Theme.h"
 #include "ui/widgets/PhotoDelegate.h"
@@ -243,11 +244,12 @@ void PhotoGrid::paintHeading(QPainter &painter, int section) const
     painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, title);
     painter.setFont(font());
     painter.setPen(m_theme.colours().quietText);
-    painter.drawText(line.adjusted(metrics.horizontalAdvance(title) + 3 * Theme::space, 0, 0, 0),
-                     Qt::AlignLeft | Qt::AlignVCenter,
-                     about.within.isEmpty() ? QString::number(about.count)
-                                            : QStringLiteral("%1 · %2").arg(
-                                                  about.within, QString::number(about.count)));
+    painter.drawText(
+        line.adjusted(metrics.horizontalAdvance(title) + 3 * Theme::space, 0, 0, 0),
+        Qt::AlignLeft | Qt::AlignVCenter,
+        about.within.isEmpty()
+            ? countText(std::int64_t(about.count))
+            : QStringLiteral("%1 · %2").arg(about.within, countText(std::int64_t(about.count))));
 }
 
 void PhotoGrid::paintEvent(QPaintEvent *event)

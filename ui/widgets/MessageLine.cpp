@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/MessageLine.h"
 
+#include "ui/convert/NumberText.h"
 #include "ui/shell/Progress.h"
 #include "ui/widgets/Layouts.h"
 
@@ -214,7 +215,8 @@ void MessageLine::updateProgress()
     QString words = progress->title();
     const qint64 spent = QDateTime::currentMSecsSinceEpoch() - startedAt;
     if (total > 0 && done > 0) {
-        words = tr("%1: %2 of %3").arg(words, QString::number(done), QString::number(total));
+        words = tr("%1: %2 of %3")
+                    .arg(words, countText(std::int64_t(done)), countText(std::int64_t(total)));
         const qint64 left = spent * (total - done) / done / 1000;
         if (spent > 3000 && left > 1)
             words = tr("%1, about %n s to go", nullptr, int(left)).arg(words);

@@ -37,6 +37,16 @@ TEST_CASE("Days go to Qt and back, over leap days and the turn of the century")
     CHECK_FALSE(toMoment(QDate()));
 }
 
+TEST_CASE("A count of thousands is written as the language does")
+{
+    const QLocale before;
+    CHECK(countText(999) == QStringLiteral("999"));
+    CHECK(countText(12345) == QStringLiteral("12,345"));
+    QLocale::setDefault(QLocale(QStringLiteral("de_DE")));
+    CHECK(countText(12345) == QStringLiteral("12.345"));
+    QLocale::setDefault(before);
+}
+
 TEST_CASE("What is shown can be typed again")
 {
     for (const auto text : {"2026-03-14", "2026-03-14T16:10", "2026-03-14T00:00"}) {
