@@ -44,7 +44,7 @@ void LinesModel::setLines(std::int64_t record, std::vector<QStringList> lines)
     const int now = int(lines.size() + begunCount(record)) - (isTaken ? 1 : 0);
     const auto replace = [&] {
         if (isTaken)
-            m_unkept[record].begun.erase(m_unkept[record].begun.begin());
+            takeFirstBegun();
         m_record = record;
         m_lines = std::move(lines);
     };
@@ -65,6 +65,15 @@ void LinesModel::setLines(std::int64_t record, std::vector<QStringList> lines)
     dropOutdated();
     if (rowCount() > 0)
         Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+}
+
+/// It is on record now, behind all lines in which something waits.
+void LinesModel::takeFirstBegun()
+{
+    Unkept &unkept = m_unkept[m_record];
+    unkept.begun.erase(unkept.begun.begin());
+    for (auto &[cell, waiting] : unkept.waiting)
+        ++waiting.lines;
 }
 
 /// What stands in a cell now was written after what waited for it.

@@ -99,6 +99,7 @@ private:
     bool takeOutIfEmpty(int row);
     void look(int row);
     bool isWhole(const QStringList &line) const;
+    void takeFirstBegun();
     void dropOutdated();
 
     std::vector<LinesColumn> m_columns;

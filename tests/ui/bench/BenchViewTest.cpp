@@ -253,6 +253,8 @@ TEST_CASE("F11 takes the part that is chosen among the parts to the bench")
     QTest::keyClick(&window, Qt::Key_F11);
     REQUIRE(window.bench());
     CHECK(window.bench()->part() == opened.workshop.bay);
+    window.closeProject();
+    QCoreApplication::processEvents();
 }
 
 } // namespace lastrivet::ui
