@@ -7201,8 +7201,6 @@
         <translation>„{0}“ kann ein Betrag sein oder ein Betrag und eine Anzahl; schreiben Sie {1} oder die Währung hinter den Betrag.</translation>
     </message>
     <message>
-    </message>
-    <message>
         <source>The clock of this computer says {0}, and the newest row of the journal is of {1}. If the clock is wrong, set it before you write anything down: what must stay open, what has expired and the days of what is written down go by it.</source>
         <translation>Die Uhr dieses Rechners zeigt {0}, und die neueste Zeile des Journals ist von {1}. Geht die Uhr falsch, so stellen Sie sie, bevor Sie etwas eintragen: Was offen bleiben muss, was abgelaufen ist und die Tage der Einträge richten sich nach ihr.</translation>
     </message>
@@ -7217,9 +7215,6 @@
     <message>
         <source>“{0}” is no day; write it as 3 Mar 2026 or 2026-03-03. It goes into the note.</source>
         <translation>„{0}“ ist kein Tag; schreiben Sie ihn als 3.3.2026 oder 2026-03-03. Es kommt in die Anmerkung.</translation>
-    </message>
-    </message>
-    <message>
     </message>
     <message>
         <source>Aircraft registration application (form 8050-1)</source>

@@ -7201,8 +7201,6 @@
         <translation>«&#xa0;{0}&#xa0;» peut être un montant, ou un montant et un nombre&#xa0;; écrivez {1}, ou la devise derrière le montant.</translation>
     </message>
     <message>
-    </message>
-    <message>
         <source>The clock of this computer says {0}, and the newest row of the journal is of {1}. If the clock is wrong, set it before you write anything down: what must stay open, what has expired and the days of what is written down go by it.</source>
         <translation>L’horloge de cet ordinateur indique {0}, et la dernière ligne du registre est du {1}. Si l’horloge est fausse, réglez-la avant de noter quoi que ce soit&#xa0;: ce qui doit rester ouvert, ce qui est périmé et les jours de ce qui est noté en dépendent.</translation>
     </message>
@@ -7217,9 +7215,6 @@
     <message>
         <source>“{0}” is no day; write it as 3 Mar 2026 or 2026-03-03. It goes into the note.</source>
         <translation>«&#xa0;{0}&#xa0;» n’est pas un jour&#xa0;; écrivez-le 3 mars 2026 ou 2026-03-03. Cela va dans la note.</translation>
-    </message>
-    </message>
-    <message>
     </message>
     <message>
         <source>Aircraft registration application (form 8050-1)</source>
