@@ -184,8 +184,10 @@ void throwFault(const SQLite::Exception &exception)
 
 void throwFault(const std::filesystem::filesystem_error &error)
 {
-    throw NotSaved(fmt::format("{} could not be read or written: {}.", error.path1().string(),
-                               error.code().message()));
+    // Of a copy it is not known which of its ends failed: the disk that is full is the second's.
+    const std::string other = error.path2().empty() ? "" : " or " + error.path2().string();
+    throw NotSaved(fmt::format("{}{} could not be read or written: {}.", error.path1().string(),
+                               other, error.code().message()));
 }
 
 } // namespace lastrivet::storage

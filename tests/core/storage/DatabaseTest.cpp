@@ -9,6 +9,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
+#include <string>
+#include <system_error>
+
 using namespace lastrivet;
 using namespace lastrivet::storage;
 
@@ -51,6 +55,34 @@ TEST_CASE("A value that no project can need is refused before it takes memory")
     } catch (const UnreadableInput &complaint) {
         CHECK(std::string(complaint.what()).find("larger than any") != std::string::npos);
     }
+}
+
+TEST_CASE("A fault of a copy names both files, since either may be the one that failed")
+{
+    const auto refused = [](const std::filesystem::path &to) {
+        withFaults([&] {
+            throw std::filesystem::filesystem_error(
+                "copy", "/from/records.db", to,
+                std::make_error_code(std::errc::no_space_on_device));
+        });
+    };
+    CHECK_THROWS_WITH(refused("/to/records.db"),
+                      Catch::StartsWith("/from/records.db or /to/records.db could not be read or "
+                                        "written: "));
+    CHECK_THROWS_WITH(refused({}),
+                      Catch::StartsWith("/from/records.db could not be read or written: "));
+}
+
+TEST_CASE("What is unreadable is told with its place, unless it says that itself")
+{
+    const auto refused = [](const UnreadableInput &fault) {
+        withFaultsAt("/kim/Bench.lastrivet", [&] { throw fault; });
+    };
+    CHECK_THROWS_WITH(refused(UnreadableInput("It is damaged.")),
+                      "/kim/Bench.lastrivet: It is damaged.");
+    CHECK_THROWS_WITH(refused(UnreadableInput("/kim/records.db is cut short.", "/kim/records.db")),
+                      "/kim/records.db is cut short.");
+    CHECK_THROWS_AS(withFaultsAt("/kim", [] { throw NotWritable("Not now."); }), NotWritable);
 }
 
 TEST_CASE("A local project writes ahead and syncs fully; one on a network folder keeps a rollback "
