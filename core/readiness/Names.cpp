@@ -62,9 +62,13 @@ Message name(const HoldPoint &point, const Records &)
 {
     return kindName(point.kind);
 }
+/// A line of a profile's list is said in the reader's language, as in the list itself; a builder's
+/// own is found in no language. A single word, or braces, would mean something else there.
 Message name(const Check &check, const Records &)
 {
-    return verbatim(check.item);
+    const bool maySay =
+        check.item.find(' ') != std::string::npos && check.item.find('{') == std::string::npos;
+    return maySay ? Message{"{0}", {nested({check.item, {}})}} : verbatim(check.item);
 }
 Message name(const Fastener &fastener, const Records &records)
 {

@@ -1385,8 +1385,8 @@
     <message numerus="yes">
         <source>Log entry split into %n</source>
         <translation>
-            <numerusform>Entrée partagée en %n</numerusform>
-            <numerusform>Entrée partagée en %n</numerusform>
+            <numerusform>Entrée divisée en %n</numerusform>
+            <numerusform>Entrée divisée en %n</numerusform>
         </translation>
     </message>
     <message>
@@ -1407,7 +1407,7 @@
     </message>
     <message>
         <source>Split</source>
-        <translation>Partager</translation>
+        <translation>Diviser</translation>
     </message>
     <message>
         <source>The entry once for each part, with a plus sign between them.</source>
@@ -3418,7 +3418,7 @@
     </message>
     <message>
         <source>{0} is not signed</source>
-        <translation>{0} n’est pas signé</translation>
+        <translation>{0}&#xa0;: pas de signature</translation>
     </message>
     <message>
         <source>{0} is of the whole aircraft and encloses no part by name.</source>
@@ -4298,7 +4298,7 @@
     </message>
     <message>
         <source>The entry has no time that could be split; give parts alone.</source>
-        <translation>L’entrée n’a pas de durée à partager&#xa0;; donnez seulement des pièces.</translation>
+        <translation>L’entrée n’a pas de durée à diviser&#xa0;; donnez seulement des pièces.</translation>
     </message>
     <message>
         <source>The log by date</source>
@@ -6618,7 +6618,7 @@
     </message>
     <message>
         <source>Photographs that could not be printed, each with the reason in its place: {0}.</source>
-        <translation>Photos qui n&apos;ont pas pu être imprimées, chacune avec la raison à sa place&#xa0;: {0}.</translation>
+        <translation>Photos qui n’ont pas pu être imprimées, chacune avec la raison à sa place&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>at least {0}</source>
@@ -15989,7 +15989,7 @@
     </message>
     <message>
         <source>Split this entry…</source>
-        <translation>Partager cette entrée…</translation>
+        <translation>Diviser cette entrée…</translation>
     </message>
     <message>
         <source>Move this entry…</source>
@@ -16104,7 +16104,7 @@
     </message>
     <message>
         <source>Split the entry</source>
-        <translation>Partager l’entrée</translation>
+        <translation>Diviser l’entrée</translation>
     </message>
     <message>
         <source>Move the entry elsewhere</source>
@@ -17429,7 +17429,7 @@
     </message>
     <message>
         <source>Choose a part in the tree first.</source>
-        <translation>Choisissez d’abord une pièce dans l&apos;arbre.</translation>
+        <translation>Choisissez d’abord une pièce dans l’arbre.</translation>
     </message>
     <message>
         <source>A part beside the chosen one</source>

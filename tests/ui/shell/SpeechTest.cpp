@@ -3,6 +3,7 @@
 #include "ui/shell/Speech.h"
 
 #include "core/base/Tongue.h"
+#include "core/readiness/Names.h"
 #include "tests/support/TemporaryFolder.h"
 #include "tests/ui/support/WholeWindow.h"
 #include "tests/ui/support/Workshop.h"
@@ -27,6 +28,8 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <string>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -119,6 +122,19 @@ TEST_CASE(
         CHECK(listLine("My own line {0} for tag_12") ==
               QStringLiteral("My own line {0} for tag_12"));
         CHECK(listLine("").isEmpty());
+        const auto unticked = [](std::string item) {
+            const Check line{.id = Id<Check>{1}, .item = std::move(item)};
+            Records records;
+            records.put(RecordType::Check, &line);
+            const Message name = readiness::named(records, {RecordType::Check, 1});
+            return inWords({"{0}: not ticked", {nestedFirst(name)}});
+        };
+        CHECK(unticked("At least one full thread stands out of every nut") ==
+              QStringLiteral(
+                  "Aus jeder Mutter ragt mindestens ein voller Gewindegang: nicht abgehakt"));
+        CHECK(unticked("My own line {0} for tag_12") ==
+              QStringLiteral("My own line {0} for tag_12: nicht abgehakt"));
+        CHECK(unticked("Assembly") == QStringLiteral("Assembly: nicht abgehakt"));
     }
     QLocale::setDefault(before);
 }
