@@ -6,6 +6,7 @@
 #include "ui/widgets/NumberBox.h"
 #include "ui/widgets/PersonBox.h"
 
+#include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -33,6 +34,13 @@ void bringIntoSight(QWidget *part)
             }
         }
     });
+}
+
+/// Ctrl+Enter does what a form is for.
+bool isDone(const QKeyEvent &event)
+{
+    const bool isEnter = event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+    return isEnter && event.modifiers() & Qt::ControlModifier;
 }
 
 } // namespace
@@ -100,6 +108,8 @@ void ActForm::addField(const QString &label, QWidget *field)
 {
     m_fields->addRow(label, field);
     field->setAccessibleName(label);
+    if (const auto *box = qobject_cast<QComboBox *>(field); box && box->isEditable())
+        field->installEventFilter(this);
     if (auto *who = qobject_cast<PersonBox *>(field))
         followNames(*who);
 }
@@ -156,13 +166,23 @@ void ActForm::tryToPerform()
 
 void ActForm::keyPressEvent(QKeyEvent *event)
 {
-    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (event->key() == Qt::Key_Escape)
         Q_EMIT left();
-    else if (isEnter && event->modifiers() & Qt::ControlModifier)
+    else if (isDone(*event))
         tryToPerform();
     else
         Unfinished::keyPressEvent(event);
+}
+
+/// A box to type in would take it for a yes to the name that is chosen in it.
+bool ActForm::eventFilter(QObject *watched, QEvent *event)
+{
+    const bool isDoing =
+        event->type() == QEvent::KeyPress && isDone(*static_cast<const QKeyEvent *>(event));
+    if (!isDoing || !qobject_cast<QComboBox *>(watched))
+        return Unfinished::eventFilter(watched, event);
+    tryToPerform();
+    return true;
 }
 
 void ActForm::showEvent(QShowEvent *event)

@@ -46,6 +46,7 @@ protected:
     /// Performs, and goes when that was done.
     void tryToPerform();
     void keyPressEvent(QKeyEvent *event) override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
     void showEvent(QShowEvent *event) override;
     bool focusNextPrevChild(bool next) override;
 

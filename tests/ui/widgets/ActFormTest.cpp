@@ -57,7 +57,14 @@ public:
     PersonBox &who() { return *m_who; }
 
 protected:
-    bool perform() override { return false; }
+    bool perform() override
+    {
+        ++tries;
+        return false;
+    }
+
+public:
+    int tries = 0;
 
 private:
     QLineEdit *m_title;
@@ -114,6 +121,18 @@ TEST_CASE("The Tab key goes through the fields of a form, then its buttons, and 
     place.form->addToPlace();
     CHECK(place.way() ==
           words({"Who", "Folder", "Choose…", "Again", "Later", "Cancel", "Record", "Below"}));
+}
+
+TEST_CASE("Ctrl+Enter does what a form is for also where a proposed name is chosen to type over")
+{
+    Place place;
+    PersonBox &who = place.form->who();
+    who.addItem(QStringLiteral("Kim Doe"));
+    who.setFocus();
+    who.lineEdit()->selectAll();
+    QTest::keyClick(&who, Qt::Key_Return, Qt::ControlModifier);
+    CHECK(place.form->tries == 1);
+    CHECK(who.currentText() == QStringLiteral("Kim Doe"));
 }
 
 TEST_CASE("A form says beside the name when it becomes a new person, and takes who came meanwhile")
