@@ -169,7 +169,10 @@ void ListDialog::connectParts()
     m_soon.setInterval(200);
     connect(&m_soon, &QTimer::timeout, this, &ListDialog::readAnew);
     connect(m_text, &QPlainTextEdit::textChanged, &m_soon, qOverload<>(&QTimer::start));
-    connect(m_headings, &QCheckBox::clicked, this, &ListDialog::readAnew);
+    connect(m_headings, &QCheckBox::clicked, this, [this] {
+        m_areHeadingsSaid = true;
+        readAnew();
+    });
     connect(m_type, &QComboBox::currentIndexChanged, this, &ListDialog::showType);
     connect(m_shipment, &QLineEdit::editingFinished, this, &ListDialog::planAnew);
     connect(m_days, &QComboBox::currentIndexChanged, this, &ListDialog::planAnew);
@@ -191,6 +194,9 @@ ListInput ListDialog::input() const
 void ListDialog::showType()
 {
     m_form->setRowVisible(m_shipment, input().type == RecordType::PartLine);
+    // What heads a list of one kind may be no heading for another.
+    if (!m_areHeadingsSaid && !m_text->toPlainText().trimmed().isEmpty())
+        guessHeadings();
     readAnew();
 }
 
@@ -223,8 +229,14 @@ void ListDialog::takeText(const QString &text)
 {
     m_columns->forget();
     m_text->setPlainText(text);
-    m_headings->setChecked(looksLikeHeadings(text, input().type));
+    m_areHeadingsSaid = false;
+    guessHeadings();
     readAnew();
+}
+
+void ListDialog::guessHeadings()
+{
+    m_headings->setChecked(looksLikeHeadings(m_text->toPlainText(), input().type));
 }
 
 bool ListDialog::openFile(const QString &file)

@@ -57,6 +57,7 @@ private:
     ListInput input() const;
     /// Whatever it holds: what is wrong with it is said.
     void takeText(const QString &text);
+    void guessHeadings();
     void readAnew();
     void planAnew();
     QString whatIsMissing(const exchange::CsvColumns &columns) const;
@@ -72,6 +73,8 @@ private:
     QFormLayout *m_form = nullptr;
     QComboBox *m_days;
     QCheckBox *m_headings;
+    /// Somebody said whether the first row holds headings; it is not guessed any more.
+    bool m_areHeadingsSaid = false;
     QPlainTextEdit *m_text;
     ColumnChoice *m_columns;
     ListRows *m_rows;

@@ -10,6 +10,7 @@
 #include "ui/lists/ColumnChoice.h"
 #include "ui/lists/ListRows.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFile>
 #include <QPlainTextEdit>
@@ -245,6 +246,29 @@ TEST_CASE("Columns that were chosen stay while the list is mended by hand")
     text.setPlainText(text.toPlainText() + QStringLiteral("Prime the spar\t30\n"));
     dialog.take();
     CHECK(steps::stepsOf(*session->records(), workshop.rudder).size() == 3);
+}
+
+TEST_CASE("Whether a list has headings is guessed anew for what it lists, until somebody says it")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.show();
+    auto *headings = dialog.findChild<QCheckBox *>();
+    REQUIRE(headings);
+    dialog.setType(RecordType::WorkSession);
+    CHECK(headings->isChecked());
+    dialog.setType(RecordType::Component);
+    dialog.setText(QStringLiteral("began,minutes\n2026-03-13,90\n"));
+    CHECK_FALSE(headings->isChecked());
+    dialog.setType(RecordType::WorkSession);
+    CHECK(headings->isChecked());
+    headings->click();
+    dialog.setType(RecordType::Component);
+    dialog.setType(RecordType::WorkSession);
+    CHECK_FALSE(headings->isChecked());
+    dialog.setText(QStringLiteral("began,minutes\n2026-03-12,60\n"));
+    CHECK(headings->isChecked());
 }
 
 TEST_CASE("Of another list the columns are guessed anew")
