@@ -16794,6 +16794,10 @@
         <source>Project begun</source>
         <translation>Projekt begonnen</translation>
     </message>
+    <message>
+        <source>It needs a folder to be kept in.</source>
+        <translation>Nötig ist ein Ordner, in dem es liegen soll.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NoticeBars</name>

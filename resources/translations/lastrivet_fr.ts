@@ -16794,6 +16794,10 @@
         <source>Project begun</source>
         <translation>Projet commencé</translation>
     </message>
+    <message>
+        <source>It needs a folder to be kept in.</source>
+        <translation>Il faut un dossier où le conserver.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NoticeBars</name>

@@ -245,6 +245,11 @@ bool NewProjectForm::perform()
         (m_name->text().trimmed().isEmpty() ? m_name : m_builder)->setFocus();
         return false;
     }
+    if (m_place->folder().isEmpty()) {
+        hint(tr("It needs a folder to be kept in."));
+        m_place->setFocus();
+        return false;
+    }
     try {
         if (!make(builder))
             return false;

@@ -97,6 +97,20 @@ TEST_CASE("A new project that fails half way leaves its place to the next try")
     CHECK(shown.isThere(QStringLiteral("Second.lastrivet")));
 }
 
+TEST_CASE("A new project that is to be kept nowhere is not made where the program was started")
+{
+    Shown shown;
+    shown.form.setPlace({});
+    shown.make("Nowhere");
+    CHECK(shown.made.isEmpty());
+    CHECK(test::says(shown.form, QStringLiteral("It needs a folder to be kept in.")));
+    CHECK_FALSE(QDir().exists(QStringLiteral("Nowhere.lastrivet")));
+    shown.form.setPlace(pathText(shown.folder.path()));
+    shown.make("Somewhere");
+    CHECK(shown.made.size() == 1);
+    CHECK(shown.isThere(QStringLiteral("Somewhere.lastrivet")));
+}
+
 TEST_CASE("That a new project needs a name is taken back once it has one, and its folder is chosen")
 {
     Shown shown;
