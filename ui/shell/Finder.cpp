@@ -10,6 +10,7 @@
 #include "ui/shell/ProjectView.h"
 #include "ui/shell/Theme.h"
 #include "ui/widgets/Overlay.h"
+#include "ui/widgets/RecordNames.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QKeyEvent>
@@ -47,10 +48,18 @@ QString closingOf(RecordRef record, const Records &records)
     }
 }
 
+/// What a part lies in: both wings have a third rib.
+QString partAround(RecordRef record, const Records &records)
+{
+    const bool isPart = record.type == RecordType::Component;
+    const Component *part = isPart ? records.find(Id<Component>{record.id}) : nullptr;
+    return part ? partName(records, part->parent_id) : QString();
+}
+
 ListRow rowOf(RecordRef record, const Records &records)
 {
     ListRow row{record, inWords(readiness::named(records, record))};
-    row.detail = closingOf(record, records);
+    row.detail = closingOf(record, records) + partAround(record, records);
     row.figure = recordsTitle(record.type);
     row.icon = pageList()[std::size_t(pageFor(record.type))].icon;
     return row;
@@ -62,7 +71,8 @@ ListRow rowOf(const SearchHit &hit, const Records &records)
     // The row has one line for it; a note may have several.
     const QString snippet =
         toQt(hit.snippet).split(QLatin1Char('\n'), Qt::SkipEmptyParts).join(QStringLiteral(" · "));
-    if (row.detail.isEmpty() && !row.title.contains(snippet))
+    const bool isFree = row.detail.isEmpty() || hit.record.type == RecordType::Component;
+    if (isFree && !row.title.contains(snippet))
         row.detail = snippet;
     return row;
 }

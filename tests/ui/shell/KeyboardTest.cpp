@@ -17,6 +17,7 @@
 #include "ui/shell/Rail.h"
 #include "ui/shell/RailButton.h"
 #include "ui/shell/ShortcutSheet.h"
+#include "ui/widgets/RecordNames.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QAction>
@@ -211,6 +212,29 @@ TEST_CASE(
     CHECK(opened.window.finder().isVisible());
     QTest::keyClick(&line, Qt::Key_Backtab);
     CHECK(list.currentIndex().row() == 0);
+}
+
+TEST_CASE("The finder says in which part each of two of one name lies")
+{
+    Opened opened;
+    const auto records = opened.view().session().records();
+    const auto nameOf = [&](Id<Component> part) { return partName(*records, part); };
+    REQUIRE(opened.view().session().change(QStringLiteral("Ribs"), [&](Edit &edit) {
+        edit.put(Component{.parent_id = opened.workshop.wing, .name = "Nose rib"});
+        edit.put(Component{.parent_id = opened.workshop.rudder, .name = "Nose rib"});
+    }));
+    opened.window.openFinder();
+    opened.window.finder().line().setText(QStringLiteral("nose rib"));
+    const auto &found = opened.window.finder().list().rows();
+    QStringList around;
+    for (int i = 0; i < found.rowCount(); ++i) {
+        if (found.row(i).title == QStringLiteral("Nose rib"))
+            around.append(found.row(i).detail);
+    }
+    around.sort();
+    QStringList wanted{nameOf(opened.workshop.wing), nameOf(opened.workshop.rudder)};
+    wanted.sort();
+    CHECK(around == wanted);
 }
 
 TEST_CASE("The menu of papers begins the builder's log on its page, and the packet of a closing")
