@@ -63,7 +63,7 @@ void DeliveryBoard::build()
     m_which->addItem(tr("late"), int(Which::Late));
     m_shipment->setAccessibleName(tr("Shipment"));
     // Somebody may have typed half a letter as the name of one.
-    makeNarrow(*m_shipment, 30);
+    makeNarrow(*m_shipment, 24);
     m_which->setAccessibleName(tr("Which lines"));
     m_words->setWordWrap(true);
     m_count->setToolTip(tr("All of the selected lines came. Space ticks the line under the cursor "
