@@ -108,7 +108,13 @@ void drawCautions(Pages &pages, const std::vector<Profile::Caution> &cautions, A
     const Wording &words = pages.wording();
     const QStringList said = cautionsIn(words, cautions, about);
     const Size size = sizeFor(pages, said);
-    pages.heading(0, words.text("Cautions"), std::min(points(80), heightOf(pages, said, size)));
+    const double end = pages.y();
+    const int page = pages.outline().page_count;
+    // They stay together, so that no last page holds two or three lines of them.
+    pages.heading(0, words.text("Cautions"),
+                  std::min(pages.body().height() / 2, heightOf(pages, said, size)));
+    if (pages.outline().page_count > page)
+        pages.noteLoneCautions(end);
     for (const QString &caution : said)
         drawCaution(pages, caution, size);
 }

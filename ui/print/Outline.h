@@ -5,6 +5,7 @@
 #include <QRectF>
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 namespace lastrivet::print {
@@ -29,10 +30,22 @@ struct Link {
     std::size_t heading = 0;
 };
 
+/// Where a page ended behind which nothing but the cautions was left for the next one.
+struct LoneEnd {
+    /// Counted from 1.
+    int page = 0;
+    /// Distance from the upper edge of the paper, in print units.
+    double bottom = 0;
+
+    friend bool operator==(const LoneEnd &, const LoneEnd &) = default;
+};
+
 /// What one layout of a document came to; the next one prints it as contents and page numbers.
 struct Outline {
     int page_count = 0;
     std::vector<Heading> headings;
+    /// Kept from layout to layout once it is known, so that they come to an end.
+    std::optional<LoneEnd> before_cautions{};
 
     friend bool operator==(const Outline &, const Outline &) = default;
 };

@@ -10,6 +10,19 @@ namespace lastrivet::print {
 
 namespace {
 
+/// A sheet that fills its page leaves no room for the cautions: rather than alone behind it they
+/// stand before it, where the list ends.
+bool drawCautionsBefore(Pages &pages, const packet::Packet &packet)
+{
+    const bool stoodAlone = pages.known().before_cautions && packet.signed_sheets.empty();
+    if (!stoodAlone ||
+        pages.spaceLeft() < heightOfCautions(pages, packet.cautions, About::Structure))
+        return false;
+    drawCautions(pages, packet.cautions);
+    pages.endAsUsual();
+    return true;
+}
+
 void drawPacket(Pages &pages, const packet::Packet &packet, PictureShelf &shelf)
 {
     drawFrontPages(pages, packet, shelf);
@@ -25,9 +38,11 @@ void drawPacket(Pages &pages, const packet::Packet &packet, PictureShelf &shelf)
     drawTools(pages, packet);
     drawWorkLog(pages, packet);
     drawCheckLists(pages, packet);
+    const bool areBefore = drawCautionsBefore(pages, packet);
     drawSheetsToSign(pages, packet);
     drawSignedSheets(pages, packet, shelf);
-    drawCautions(pages, packet.cautions);
+    if (!areBefore)
+        drawCautions(pages, packet.cautions);
 }
 
 } // namespace

@@ -52,6 +52,7 @@ Pages::Pages(QIODevice &device, Paper paper, Margins margins, const Wording &wor
     if (!m_painter.begin(&m_writer))
         throw Fault("The pages could not be laid out.");
     m_painter.setRenderHint(QPainter::LosslessImageRendering);
+    m_outline.before_cautions = m_known.before_cautions;
     beginPage();
 }
 
@@ -77,6 +78,21 @@ void Pages::need(double height)
 {
     if (height > spaceLeft() && !isAtTop())
         breakPage();
+}
+
+double Pages::bottom() const
+{
+    constexpr double goesOver = points(40);
+    const auto &end = m_known.before_cautions;
+    const bool endsEarly = end && end->page == m_outline.page_count;
+    return endsEarly ? end->bottom - goesOver : m_body.bottom();
+}
+
+void Pages::noteLoneCautions(double endBefore)
+{
+    // The first layout has no contents yet, and other page ends.
+    if (m_known.page_count > 0 && !m_outline.before_cautions)
+        m_outline.before_cautions = LoneEnd{m_outline.page_count - 1, endBefore};
 }
 
 void Pages::beginPage()

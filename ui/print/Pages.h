@@ -29,6 +29,8 @@ struct Margins {
 };
 
 /// Upright pages filled from top to bottom, with running head and foot; knows where it stands.
+/// Where the cautions stood on a page alone, the page before ends some lines earlier, which come
+/// over.
 class Pages {
 public:
     /// Called at each new page; false stops the printing.
@@ -49,7 +51,7 @@ public:
 
     const QRectF &body() const { return m_body; }
     double y() const { return m_y; }
-    double spaceLeft() const { return m_body.bottom() - m_y; }
+    double spaceLeft() const { return bottom() - m_y; }
     bool isAtTop() const { return m_y <= m_body.top(); }
     void advance(double distance) { m_y += distance; }
     /// A gap between two things; none at the top of a page.
@@ -67,6 +69,11 @@ public:
     /// As `text`, indented by `indent`.
     void textAt(double indent, const QString &text, Size size = Size::Body, bool isBold = false);
     void rule(double weight);
+    /// Notes that nothing but the cautions stands on this page; the one before ended at
+    /// `endBefore`.
+    void noteLoneCautions(double endBefore);
+    /// The cautions found another place: no page ends early for them.
+    void endAsUsual() { m_known.before_cautions.reset(); }
     /// Makes a place of this page lead to a heading of the known outline.
     void link(const QRectF &place, std::size_t heading);
 
@@ -74,6 +81,7 @@ private:
     void beginPage();
     void drawHead();
     void drawFoot();
+    double bottom() const;
 
     const Wording &m_wording;
     Margins m_margins;

@@ -121,7 +121,9 @@ double mostPictureHeight(const Pages &pages)
 {
     constexpr double captionLines = 3;
     const double usual = (pages.body().height() - betweenRows) / 2;
-    const double left = pages.spaceLeft() - (pages.isAtTop() ? 0 : betweenRows);
+    // A page that ends early is to pass a row on, not to shrink both.
+    const double whole = pages.body().bottom() - pages.y();
+    const double left = whole - (pages.isAtTop() ? 0 : betweenRows);
     const bool isForTwo = left > 1.6 * usual;
     const double row = isForTwo ? (left - betweenRows) / 2 : usual;
     return std::min(row, usual) - captionGap - captionLines * lineHeight(Size::Small);

@@ -105,6 +105,28 @@ TEST_CASE("The hand-over book tells no cost, shows no receipt, and says not how 
     CHECK(plain->pictures > 0);
 }
 
+TEST_CASE("The cautions never stand alone behind the photographs of a hand-over book")
+{
+    const PrintedFolder folder;
+    const WingProject project;
+    auto book = bookOf(project.records, project.profile, project.as_of);
+    REQUIRE_FALSE(book.whole.photos.empty());
+    auto photo = book.whole.photos.front();
+    photo.caption = "As found";
+    const auto pdf = folder.path("book.pdf");
+    for (const print::Paper paper : {print::Paper::A4, print::Paper::Letter}) {
+        for (std::size_t count = 1; count <= 4; ++count) {
+            INFO(count);
+            book.whole.photos.assign(count, photo);
+            REQUIRE(print::printHandOver(book, imprintOfTest(), folder.pictures(),
+                                         {.paper = paper, .wording = {}}, pdf));
+            const QStringList pages = PrintedFolder::pageTexts(pdf);
+            CHECK(pages.last().contains(QLatin1String("Cautions")));
+            CHECK(pages.last().contains(QLatin1String("As found")));
+        }
+    }
+}
+
 TEST_CASE("A project without records gives a book that says so")
 {
     const PrintedFolder folder;

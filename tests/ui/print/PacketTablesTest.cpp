@@ -173,6 +173,34 @@ TEST_CASE("Where the cautions would stand alone, the builder's own block comes t
     }
 }
 
+TEST_CASE("Where a sheet for two visitors leaves them no room, the cautions stand before it")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet.signed_sheets.clear();
+    packet::SheetToSign &sheet = packet.sheets[0];
+    const auto open = std::ranges::find(sheet.hold_points, HoldPointKind::PreCover,
+                                        &packet::Standing::HoldPointLine::kind);
+    REQUIRE(open != sheet.hold_points.end());
+    sheet.hold_points = {*open, *open};
+    packet::SheetToSign::Deficiency deficiency;
+    deficiency.text = "Rivet set too deep";
+    int before = 0;
+    for (const print::Paper paper : {print::Paper::A4, print::Paper::Letter}) {
+        for (std::size_t known = 0; known < 6; ++known) {
+            INFO(known);
+            sheet.deficiencies.assign(known, deficiency);
+            const QStringList pages =
+                PrintedFolder::pageTexts(folder.print(packet, {.paper = paper, .wording = {}}));
+            CHECK(pages.last().contains(QLatin1String("Builder, name")));
+            CHECK(
+                pages.join(QLatin1Char(' ')).contains(QLatin1String("A caution of the profile.")));
+            before += pages.last().contains(QLatin1String("Cautions")) ? 0 : 1;
+        }
+    }
+    CHECK(before > 0);
+}
+
 TEST_CASE("A tool says how often it was used out of calibration, a measurement that it was")
 {
     const PrintedFolder folder;
