@@ -3130,7 +3130,7 @@
     </message>
     <message>
         <source>thread locker</source>
-        <translation>Schraubensicherungskleber</translation>
+        <translation>Schraubenkleber</translation>
     </message>
     <message>
         <source>tool</source>
@@ -11445,7 +11445,7 @@
     </message>
     <message>
         <source>thread_locker</source>
-        <translation>Schraubensicherungskleber</translation>
+        <translation>Schraubenkleber</translation>
     </message>
     <message>
         <source>ticks</source>
