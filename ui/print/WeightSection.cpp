@@ -334,8 +334,9 @@ void drawLoading(Pages &pages, const WeightReport &report)
     if (table.rows.empty())
         pages.text(words.text("No loading is on record."));
     drawTable(pages, table);
+    if (!table.rows.empty())
+        pages.gap(points(4));
     if (!report.empty && !report.cases.empty()) {
-        pages.gap(points(3));
         pages.text(
             words.text("There is no weighing to count on: each sum is of nothing but what the "
                        "loading itself names, and an empty weight among it is an estimate."));
