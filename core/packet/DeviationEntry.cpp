@@ -22,6 +22,7 @@ DeviationEntry entryOf(const Region &region, const Deviation &deviation,
     entry.drawing_ref = deviation.drawing_ref;
     entry.built_as = deviation.built_as;
     entry.reason = deviation.reason;
+    entry.alternatives = deviation.alternatives;
     entry.raised_on = deviation.raised_on;
     entry.asked_on = region.ifHappened(deviation.asked_on);
     entry.asked_of = personName(records, deviation.asked_of);

@@ -20,6 +20,7 @@ struct DeviationEntry {
     std::string drawing_ref;
     std::string built_as;
     std::string reason;
+    std::string alternatives;
     std::optional<Moment> raised_on;
     std::optional<Moment> asked_on;
     std::string asked_of;

@@ -68,6 +68,7 @@ SquawkEntry squawkEntry(const Region &region, const Squawk &squawk,
     entry.finding_number = squawk.finding_number;
     entry.verify_by = squawk.verify_by.value_or(SignerRole::Builder);
     entry.repair_plan = squawk.repair_plan;
+    entry.repair_options = squawk.repair_options;
     fillOutcome(entry, region, squawk);
     entry.photo_numbers = numbersOf(photos, {RecordType::Squawk, squawk.id.value()});
     return entry;

@@ -29,6 +29,7 @@ struct SquawkEntry {
     std::string finding_number;
     SignerRole verify_by = SignerRole::Builder;
     std::string repair_plan;
+    std::vector<Squawk::RepairOption> repair_options;
     std::string correction;
     std::optional<Moment> fixed_on;
     std::string fixed_by;

@@ -7336,6 +7336,26 @@
         <source>Weight and balance report with the extreme loadings</source>
         <translation>Wägebericht mit Schwerpunkt und den äußersten Beladungen</translation>
     </message>
+    <message>
+        <source>Alternatives: {0}</source>
+        <translation>Andere Möglichkeiten: {0}</translation>
+    </message>
+    <message>
+        <source>Way to repair it, chosen: {0}</source>
+        <translation>Möglichkeit, gewählt: {0}</translation>
+    </message>
+    <message>
+        <source>Way to repair it: {0}</source>
+        <translation>Möglichkeit: {0}</translation>
+    </message>
+    <message>
+        <source>against it: {0}</source>
+        <translation>dagegen: {0}</translation>
+    </message>
+    <message>
+        <source>for it: {0}</source>
+        <translation>dafür: {0}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7336,6 +7336,26 @@
         <source>Weight and balance report with the extreme loadings</source>
         <translation>Rapport de masse et centrage avec les chargements extrêmes</translation>
     </message>
+    <message>
+        <source>Alternatives: {0}</source>
+        <translation>Autres solutions&#xa0;: {0}</translation>
+    </message>
+    <message>
+        <source>Way to repair it, chosen: {0}</source>
+        <translation>Façon de réparer, retenue&#xa0;: {0}</translation>
+    </message>
+    <message>
+        <source>Way to repair it: {0}</source>
+        <translation>Façon de réparer&#xa0;: {0}</translation>
+    </message>
+    <message>
+        <source>against it: {0}</source>
+        <translation>contre&#xa0;: {0}</translation>
+    </message>
+    <message>
+        <source>for it: {0}</source>
+        <translation>pour&#xa0;: {0}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

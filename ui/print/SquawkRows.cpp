@@ -20,12 +20,28 @@ QString foundIn(const Wording &words, const SquawkEntry &squawk)
     return lines.join(QLatin1Char('\n'));
 }
 
+/// What was weighed up while nothing is corrected yet; the correction itself tells what came of it.
+void addOptions(QStringList &lines, const Wording &words, const SquawkEntry &squawk)
+{
+    for (const Squawk::RepairOption &option : squawk.repair_options) {
+        lines << words.text(option.chosen ? "Way to repair it, chosen: {0}"
+                                          : "Way to repair it: {0}",
+                            {option.title});
+        if (!option.pros.empty())
+            lines << words.text("for it: {0}", {option.pros});
+        if (!option.cons.empty())
+            lines << words.text("against it: {0}", {option.cons});
+    }
+}
+
 QString correctionIn(const Wording &words, const SquawkEntry &squawk)
 {
     QStringList lines;
     addLine(lines, asIs(squawk.correction));
     if (squawk.correction.empty() && !squawk.repair_plan.empty())
         lines << words.text("Planned: {0}", {squawk.repair_plan});
+    if (squawk.correction.empty())
+        addOptions(lines, words, squawk);
     addLine(lines, dateAndName(words, squawk.fixed_on, squawk.fixed_by));
     return lines.join(QLatin1Char('\n'));
 }

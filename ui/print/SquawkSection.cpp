@@ -53,6 +53,8 @@ Table::Row rowOf(const Wording &words, const DeviationEntry &deviation)
     addLine(built, asIs(deviation.built_as));
     if (!deviation.reason.empty())
         built << words.text("Reason: {0}", {deviation.reason});
+    if (!deviation.alternatives.empty())
+        built << words.text("Alternatives: {0}", {deviation.alternatives});
     return {{{asIs(deviation.number)},
              {what.join(QLatin1Char('\n'))},
              {asIs(deviation.drawing_ref)},

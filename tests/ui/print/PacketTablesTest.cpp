@@ -71,6 +71,35 @@ TEST_CASE("A deviation that was rejected and is still built says so, with the da
     CHECK_FALSE(printed().contains(QLatin1String("still built")));
 }
 
+TEST_CASE("What was weighed up before a decision or a correction stands beside it")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.deviations.size() == 1);
+    REQUIRE_FALSE(packet.squawks.empty());
+    packet.deviations[0].alternatives = "a new rib";
+    packet::SquawkEntry &squawk = packet.squawks[0];
+    squawk.correction.clear();
+    squawk.repair_options = {{"Blend it", "quick", "thinner", true},
+                             {"Fit a patch", {}, {}, false}};
+    const auto has = [](const QString &text, const char *words) {
+        INFO(words);
+        // Columns stand side by side: the words of one are not in one line.
+        for (const QString &word : QString::fromUtf8(words).split(QLatin1Char(' ')))
+            if (!text.contains(word))
+                return false;
+        return true;
+    };
+    QString text = PrintedFolder::text(folder.print(packet));
+    for (const char *words :
+         {"Alternatives: rib", "chosen: Blend", "quick", "thinner", "against", "Fit patch"})
+        CHECK(has(text, words));
+    squawk.correction = "Blended";
+    text = PrintedFolder::text(folder.print(packet));
+    CHECK(has(text, "Blended"));
+    CHECK_FALSE(has(text, "thinner"));
+}
+
 TEST_CASE("The table of torques prints what counts, and a wrench out of calibration")
 {
     const PrintedFolder folder;
