@@ -340,6 +340,13 @@ void HoursPage::recordsChanged(const ChangeNotice &notice)
     m_reckoning->refresh();
 }
 
+void HoursPage::answerChanged()
+{
+    // Another day may have begun while the page was shown.
+    if (isVisible())
+        m_reckoning->refresh();
+}
+
 void HoursPage::themeChanged()
 {
     m_chart->redraw();

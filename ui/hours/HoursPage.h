@@ -49,6 +49,7 @@ public:
 
 protected:
     void recordsChanged(const ChangeNotice &notice) override;
+    void answerChanged() override;
     void themeChanged() override;
     void showEvent(QShowEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
