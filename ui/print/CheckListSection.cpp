@@ -4,6 +4,7 @@
 
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"
+#include "ui/print/TextBlock.h"
 
 #include <QStringList>
 
@@ -27,16 +28,31 @@ public:
         return QString::number(known < 0 ? m_sources.size() : known + 1);
     }
 
+    double height(const Pages &pages) const
+    {
+        double height = m_sources.isEmpty() ? 0 : above;
+        for (qsizetype i = 0; i < m_sources.size(); ++i)
+            height += TextBlock(note(i), Size::Small, pages.body().width()).height();
+        return height;
+    }
+
     void draw(Pages &pages) const
     {
         if (m_sources.isEmpty())
             return;
-        pages.advance(points(6));
+        pages.advance(above);
         for (qsizetype i = 0; i < m_sources.size(); ++i)
-            pages.text(QStringLiteral("%1  %2").arg(i + 1).arg(m_sources[i]), Size::Small);
+            pages.text(note(i), Size::Small);
     }
 
 private:
+    static constexpr double above = points(6);
+
+    QString note(qsizetype i) const
+    {
+        return QStringLiteral("%1  %2").arg(QString::number(i + 1), m_sources[i]);
+    }
+
     QStringList m_sources;
 };
 
@@ -75,6 +91,8 @@ void drawList(Pages &pages, const packet::CheckList &list)
                      {words.text("Source"), 1.1, true}};
     for (const packet::CheckList::Line &line : list.lines)
         table.rows.push_back(rowOf(words, sources, line));
+    // The numbers in the last rows and what they stand for come to one page.
+    table.kept_behind = sources.height(pages);
     pages.heading(1, asIs(list.closing), points(20) + leastHeightOf(table, pages.body().width()));
     if (list.is_from_profile && !list.lines.empty()) {
         pages.text(words.text("No list was kept for this closing; these are the usual points for "

@@ -230,6 +230,34 @@ TEST_CASE("Where a sheet for two visitors leaves them no room, the cautions stan
     CHECK(before > 0);
 }
 
+TEST_CASE("The sources of an inspector's list stand on the page of its last line")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE_FALSE(packet.check_lists.empty());
+    packet.check_lists.resize(1);
+    packet::CheckList::Line line;
+    line.item = "Look here";
+    line.source = "Circular 43";
+    int turned = 0;
+    for (std::size_t count = 18; count < 34; ++count) {
+        INFO(count);
+        packet.check_lists[0].lines.assign(count, line);
+        packet.check_lists[0].lines.back().item = "Look last";
+        packet.check_lists[0].lines.back().source = "Handbook 7";
+        const QStringList pages = PrintedFolder::pageTexts(folder.print(packet));
+        const auto isNote = [](const QString &page) {
+            return page.contains(QLatin1String("Circular 43"));
+        };
+        REQUIRE(std::ranges::count_if(pages, isNote) == 1);
+        const QString page = *std::ranges::find_if(pages, isNote);
+        CHECK(page.contains(QLatin1String("Look last")));
+        CHECK(page.contains(QLatin1String("Handbook 7")));
+        turned += page.contains(QLatin1String("The inspector's list")) ? 0 : 1;
+    }
+    CHECK(turned > 0);
+}
+
 TEST_CASE("A tool says how often it was used out of calibration, a measurement that it was")
 {
     const PrintedFolder folder;
