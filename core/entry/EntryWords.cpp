@@ -49,6 +49,9 @@ EntryWords::EntryWords(std::string_view line)
 void EntryWords::add(std::size_t begin, std::size_t end)
 {
     const auto word = m_line.substr(begin, end - begin);
+    // A name that is taken from the list brings its colon; the typed one behind it is the same.
+    if (m_colon && *m_colon + 1 == m_places.size() && word == ":")
+        return;
     if (word.ends_with(':') && !m_colon)
         m_colon = m_places.size();
     m_places.push_back({begin, end});

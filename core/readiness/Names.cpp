@@ -127,15 +127,6 @@ Message name(const Media &media, const Records &)
     return verbatim(media.caption.empty() ? media.file : media.caption);
 }
 
-Message name(const Flight &flight, const Records &records)
-{
-    return spoken(records, {RecordType::Flight, flight.id.value()});
-}
-Message name(const CertificateDocument &paper, const Records &records)
-{
-    return spoken(records, {RecordType::CertificateDocument, paper.id.value()});
-}
-
 template <class Record> Message nameFound(const Records &records, std::int64_t id)
 {
     const Record *record = records.find(Id<Record>{id});
@@ -147,7 +138,7 @@ template <class... Record> Message nameAmong(const Records &records, RecordRef r
     Message found;
     const bool isNamed =
         ((ref.type == Record::type && (found = nameFound<Record>(records, ref.id), true)) || ...);
-    return isNamed ? found : designated(records, ref);
+    return isNamed ? found : spoken(records, ref);
 }
 
 } // namespace
@@ -156,8 +147,7 @@ Message named(const Records &records, RecordRef record)
 {
     return nameAmong<Component, Step, Squawk, Deviation, Bulletin, Closing, HoldPoint, Check,
                      Fastener, Measurement, PartLine, MaterialUse, WorkSession, SignOff, Person,
-                     Tool, MaterialLot, Inspection, Media, Flight, CertificateDocument>(records,
-                                                                                        record);
+                     Tool, MaterialLot, Inspection, Media>(records, record);
 }
 
 std::string nameOf(const Records &records, RecordRef record)

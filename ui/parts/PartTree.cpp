@@ -19,6 +19,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTreeView>
@@ -45,6 +46,15 @@ constexpr Width widths[] = {
 };
 /// Narrower than this nobody tells one part from another.
 constexpr int leastName = 170;
+
+/// How many parts hold it; itself counts as one.
+int levelOf(const QModelIndex &index)
+{
+    int level = 0;
+    for (QModelIndex at = index; at.isValid(); at = at.parent())
+        ++level;
+    return level;
+}
 
 /// With the shape before its words.
 int widestState(const QFontMetrics &metrics)
@@ -125,6 +135,9 @@ void PartTree::buildView()
         m_view->setColumnWidth(column, m_widths[i]);
     }
     m_view->viewport()->installEventFilter(this);
+    connect(m_view->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            &PartTree::fitColumns);
+    connect(m_view->horizontalScrollBar(), &QScrollBar::rangeChanged, this, &PartTree::showName);
 }
 
 void PartTree::fitColumns()
@@ -139,6 +152,21 @@ void PartTree::fitColumns()
         name += isHidden && !isEmpty ? m_widths[i] : 0;
         m_view->setColumnHidden(widths[i].column, isHidden);
     }
+    // Deep in the tree the name begins far to the right; then what has no room can be scrolled to.
+    m_askedForName = levelOf(m_view->currentIndex()) * m_view->indentation() + leastName;
+    const bool isRoom = name >= m_askedForName;
+    auto *header = m_view->header();
+    header->setSectionResizeMode(PartTreeModel::PartColumn,
+                                 isRoom ? QHeaderView::Stretch : QHeaderView::Interactive);
+    if (!isRoom)
+        header->resizeSection(PartTreeModel::PartColumn, m_askedForName);
+    showName();
+}
+
+void PartTree::showName()
+{
+    m_view->horizontalScrollBar()->setValue(
+        std::max(0, m_askedForName - m_view->viewport()->width()));
 }
 
 /// What a part tells counts in what lies below it, so the parts at the top say it for all.

@@ -62,6 +62,8 @@ private:
     /// Names can be told apart; counts that have no room then are left to the chosen part, and a
     /// column without any count is not there.
     void fitColumns();
+    /// The name of the current part, however far to the right it begins.
+    void showName();
     bool isUsed(int column) const;
     void filter();
     void openAbove(const QModelIndex &index);
@@ -80,6 +82,8 @@ private:
     QStackedWidget *m_stack;
     /// Of the columns behind the names, in their order.
     std::array<int, 4> m_widths{};
+    /// Of the names' column, for the current part to be read.
+    int m_askedForName = 0;
     /// The part that was chosen before the words of the filter fitted none.
     Id<Component> m_before;
     bool m_isFollowing = false;

@@ -365,6 +365,13 @@ TEST_CASE("A name that nobody has is told once, also behind one that is known")
     CHECK(reading.sessions.front().note == "with Wilma: bucked rivets");
 }
 
+TEST_CASE("A second colon behind the first is the same, and no word of the note")
+{
+    const EntryBench bench;
+    CHECK(bench.one("1h LA: : riveted").note == "riveted");
+    CHECK(bench.one("1h LA: riveted : twice").note == "riveted : twice");
+}
+
 TEST_CASE("Helpers' times without one of the whole are shared among the parts")
 {
     const auto reading = EntryBench().read("LA + RW with Irja 2h and Casimir 1h: drilled");

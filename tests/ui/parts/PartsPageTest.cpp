@@ -15,6 +15,7 @@
 #include <QLineEdit>
 #include <QMimeData>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTest>
 #include <QTreeView>
 
@@ -300,6 +301,31 @@ TEST_CASE("A column of the tree in which no part has anything is not there")
     CHECK_FALSE(window.tree().isColumnHidden(ui::PartTreeModel::PhotosColumn));
     window.session->undo();
     CHECK(window.tree().isColumnHidden(ui::PartTreeModel::PhotosColumn));
+}
+
+TEST_CASE("The name of a part that lies deep in the tree can be read")
+{
+    PartsWindow window;
+    Id<Component> deepest = window.workshop.wing;
+    window.session->change(QStringLiteral("Deep"), [&](Edit &edit) {
+        for (int level = 0; level < 30; ++level) {
+            Component part;
+            part.name = "Bracket";
+            part.parent_id = deepest;
+            deepest = edit.put(part);
+        }
+    });
+    constexpr int readable = 150;
+    const auto roomForName = [&](Id<Component> part) {
+        window.show({RecordType::Component, part.value()});
+        QCoreApplication::processEvents();
+        const QRect name = window.tree().visualRect(window.tree().currentIndex());
+        const int end = std::min(name.right(), window.tree().viewport()->width());
+        return name.left() < 0 ? 0 : end - name.left();
+    };
+    CHECK(roomForName(deepest) > readable);
+    CHECK(roomForName(window.workshop.wing) > readable);
+    CHECK(window.tree().horizontalScrollBar()->value() == 0);
 }
 
 } // namespace lastrivet::test
