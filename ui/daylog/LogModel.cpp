@@ -77,15 +77,22 @@ void LogModel::pictureLoaded(qint64 media)
     const Media *photo = m_session.records()->find(Id<Media>{media});
     if (!photo || !photo->taken_on)
         return touchAll();
-    // The picture may stand with any entry of its day.
-    std::vector<RecordRef> ofDay;
+    // The picture may stand with any entry of its day, and stands with those that it is linked to:
+    // of work over midnight, or of a camera whose clock is wrong.
+    const auto isLinked = [photo](RecordRef entry) {
+        return std::ranges::any_of(photo->links, [entry](const Media::Link &link) {
+            return link.subject == RecordType::WorkSession && link.id == entry.id;
+        });
+    };
+    std::vector<RecordRef> itsEntries;
     for (const RecordRef row : rows()) {
         const WorkSession *entry =
             isDay(row) ? nullptr : m_session.records()->find(Id<WorkSession>{row.id});
-        if (entry && entry->began && entry->began->dayOnly() == photo->taken_on->dayOnly())
-            ofDay.push_back(row);
+        if (entry && entry->began &&
+            (entry->began->dayOnly() == photo->taken_on->dayOnly() || isLinked(row)))
+            itsEntries.push_back(row);
     }
-    touch(ofDay);
+    touch(itsEntries);
 }
 
 QVariant LogModel::pictures(const WorkSession &session) const
