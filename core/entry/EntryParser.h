@@ -53,6 +53,7 @@ private:
     void settleTime();
     std::size_t likeDay(std::size_t begin, std::size_t end) const;
     void addNoDay(std::size_t word);
+    void warnOfLongAgo();
     void addProblem(std::string_view pattern, std::vector<std::string> arguments);
     void addError(std::string_view pattern, std::vector<std::string> arguments);
 

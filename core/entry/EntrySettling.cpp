@@ -8,6 +8,7 @@
 #include "core/entry/StepFinder.h"
 
 #include <algorithm>
+#include <chrono>
 
 // What a line comes to when all its words are read.
 namespace lastrivet::entry {
@@ -55,6 +56,17 @@ void EntryParser::settleTime()
     const Moment began = *m_session.began;
     if (after(began.dayOnly(), m_now.dayOnly()) || after(began, m_now))
         addError("{0} lies ahead; the log tells what was done.", {began.text()});
+    warnOfLongAgo();
+}
+
+/// A year that was mistyped, or a computer's clock that stands at the day of its making.
+void EntryParser::warnOfLongAgo()
+{
+    constexpr std::chrono::days aYear{366};
+    const auto &begun = m_records.project.started_on;
+    if (begun && begun->day() - m_session.began->day() > aYear)
+        addProblem("{0} is more than a year before the project was begun ({1}).",
+                   {m_session.began->text(), begun->text()});
 }
 
 void EntryParser::addTicks()

@@ -7356,6 +7356,10 @@
         <source>for it: {0}</source>
         <translation>dafür: {0}</translation>
     </message>
+    <message>
+        <source>{0} is more than a year before the project was begun ({1}).</source>
+        <translation>{0} liegt mehr als ein Jahr vor dem Beginn des Projekts ({1}).</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7356,6 +7356,10 @@
         <source>for it: {0}</source>
         <translation>pour&#xa0;: {0}</translation>
     </message>
+    <message>
+        <source>{0} is more than a year before the project was begun ({1}).</source>
+        <translation>{0} est plus d’un an avant le début du projet ({1}).</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -247,6 +247,18 @@ TEST_CASE("What is written like a day and is none is told as that")
     CHECK(bench.one("1h 31.4. LA: x").note == "31.4.: x");
 }
 
+TEST_CASE("A day long before the project was begun is told")
+{
+    EntryBench bench;
+    CHECK(bench.read("1h 3.11.1965 LA: x").problems.empty());
+    bench.records.project.started_on = Moment::parse("2025-06-01");
+    const auto told = bench.read("1h 3.11.1965 LA: x").problems;
+    REQUIRE(told.size() == 1);
+    CHECK(english(told.front()) ==
+          "1965-11-03 is more than a year before the project was begun (2025-06-01).");
+    CHECK(bench.read("1h 3.11.2024 LA: x").problems.empty());
+}
+
 TEST_CASE("The day of a month behind hours is no minutes")
 {
     const EntryBench bench;
