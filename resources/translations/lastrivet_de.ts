@@ -17678,6 +17678,13 @@
         <source>The rest was not taken in: %1</source>
         <translation>Der Rest wurde nicht aufgenommen: %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n are dated ahead or years before the project; was the camera&apos;s clock right?</source>
+        <translation>
+            <numerusform>%n trägt ein Datum, das voraus oder Jahre vor dem Projekt liegt; ging die Uhr der Kamera richtig?</numerusform>
+            <numerusform>%n tragen ein Datum, das voraus oder Jahre vor dem Projekt liegt; ging die Uhr der Kamera richtig?</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoStrip</name>

@@ -911,6 +911,13 @@
             <numerusform>%n more were not taken in.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n are dated ahead or years before the project; was the camera&apos;s clock right?</source>
+        <translation>
+            <numerusform>%n is dated ahead or years before the project; was the camera&apos;s clock right?</numerusform>
+            <numerusform>%n are dated ahead or years before the project; was the camera&apos;s clock right?</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoViewer</name>

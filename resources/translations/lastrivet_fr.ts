@@ -17678,6 +17678,13 @@
         <source>The rest was not taken in: %1</source>
         <translation>Le reste n’a pas été pris&#xa0;: %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n are dated ahead or years before the project; was the camera&apos;s clock right?</source>
+        <translation>
+            <numerusform>%n porte une date à venir ou des années avant le projet&#xa0;; l’horloge de l’appareil était-elle juste&#xa0;?</numerusform>
+            <numerusform>%n portent une date à venir ou des années avant le projet&#xa0;; l’horloge de l’appareil était-elle juste&#xa0;?</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoStrip</name>

@@ -13,6 +13,8 @@
 #include <QMetaMethod>
 #include <QTimer>
 
+#include <algorithm>
+#include <chrono>
 #include <map>
 #include <memory>
 #include <system_error>
@@ -92,6 +94,23 @@ bool isGone(const std::filesystem::path &folder)
     return !folder.empty() && !std::filesystem::is_directory(folder, error);
 }
 
+/// How many are dated ahead, or years before the project was begun: the camera's clock stood wrong.
+int datedWrongly(const Session &session, const std::vector<Id<Media>> &taken)
+{
+    using std::chrono::days;
+    constexpr days someYears{3 * 366};
+    const auto records = session.records();
+    const auto today = session.today().day();
+    const auto &begun = records->project.started_on;
+    return int(std::ranges::count_if(taken, [&](Id<Media> id) {
+        const Media *media = records->find(id);
+        if (!media || !media->taken_on)
+            return false;
+        const auto day = media->taken_on->day();
+        return day > today + days{1} || (begun && begun->day() - day > someYears);
+    }));
+}
+
 } // namespace
 
 QStringList intakeTroubles(const evidence::IntakeReport &report)
@@ -160,6 +179,10 @@ void PhotoIntake::tell(const evidence::IntakeReport &report, const QString &faul
     QStringList words{tr("%n taken in.", nullptr, int(report.taken.size()))};
     if (!report.already_there.empty())
         words.append(tr("%n were there already.", nullptr, int(report.already_there.size())));
+    if (const int wrong = datedWrongly(m_session, report.taken))
+        words.append(tr("%n are dated ahead or years before the project; was the camera's clock "
+                        "right?",
+                        nullptr, wrong));
     if (!troubles.isEmpty())
         words.append(whyNot(int(report.failures.size()), troubles));
     if (!fault.isEmpty())

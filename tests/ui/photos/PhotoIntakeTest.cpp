@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/PhotoIntake.h"
 
+#include "tests/support/TestPictures.h"
 #include "tests/ui/support/PhotosWindow.h"
 #include "tests/ui/support/WaitingExecutor.h"
 #include "ui/convert/QtText.h"
@@ -47,6 +48,24 @@ TEST_CASE("Files are taken in, the same file once, and one that is no picture is
     window.page.takeIn({window.textFile(QStringLiteral("no.jpg"), "not a picture")});
     CHECK(window.media().size() == 2);
     CHECK(window.complaint.contains(QStringLiteral("no.jpg is not a photo")));
+}
+
+TEST_CASE("Photos of a camera whose clock is wrong are told when they are taken in")
+{
+    PhotosWindow window;
+    window.page.takeIn({ui::pathText(testPicture("naive.jpg"))}); // of the day itself
+    CHECK(window.said == QStringLiteral("1 taken in."));
+    window.page.takeIn({ui::pathText(testPicture("offset.jpg"))}); // of July, and it is March
+    CHECK(window.said ==
+          QStringLiteral("1 taken in. 1 are dated ahead or years before the project; "
+                         "was the camera's clock right?"));
+    window.change([](Edit &edit) {
+        ProjectFacts facts = edit.records().project;
+        facts.started_on = Moment::parse("2030-01-01");
+        edit.put(facts);
+    });
+    window.page.takeIn({ui::pathText(testPicture("oddoffset.jpg"))}); // of the day
+    CHECK(window.said.contains(QStringLiteral("1 are dated ahead or years before")));
 }
 
 TEST_CASE("Each bad file has a sentence of its own, and the good ones are kept")
