@@ -30,10 +30,10 @@ public:
 
     double height(const Pages &pages) const
     {
-        double height = m_sources.isEmpty() ? 0 : above;
+        double sum = m_sources.isEmpty() ? 0 : above;
         for (qsizetype i = 0; i < m_sources.size(); ++i)
-            height += TextBlock(note(i), Size::Small, pages.body().width()).height();
-        return height;
+            sum += TextBlock(note(i), Size::Small, pages.body().width()).height();
+        return sum;
     }
 
     void draw(Pages &pages) const

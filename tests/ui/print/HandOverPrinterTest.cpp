@@ -113,6 +113,7 @@ TEST_CASE("The cautions never stand alone behind the photographs of a hand-over 
     REQUIRE_FALSE(book.whole.photos.empty());
     auto photo = book.whole.photos.front();
     photo.caption = "As found";
+    book.whole.videos.clear();
     const auto pdf = folder.path("book.pdf");
     for (const print::Paper paper : {print::Paper::A4, print::Paper::Letter}) {
         for (std::size_t count = 1; count <= 4; ++count) {
