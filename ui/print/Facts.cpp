@@ -27,19 +27,19 @@ constexpr int mostContentsLines = 2;
 
 /// A title takes two lines at most. Of a way through the parts the end tells one from another, so
 /// it is cut at its beginning.
-TextBlock contentsTitle(const Pages &pages, const Heading &heading)
+TextBlock contentsTitle(const Pages &pages, const Heading &heading, Size size)
 {
     const double width = pages.body().width() - indentOf(heading) - numberWidth;
     const bool isBold = heading.level == 0;
     const QString step = QStringLiteral(" › ");
     QString title = heading.title;
-    TextBlock block(title, Size::Body, width, isBold);
+    TextBlock block(title, size, width, isBold);
     for (qsizetype next = title.indexOf(step); block.lineCount() > mostContentsLines && next > 0;
          next = title.indexOf(step, step.size())) {
         title = QStringLiteral("…") + title.mid(next);
-        block = TextBlock(title, Size::Body, width, isBold);
+        block = TextBlock(title, size, width, isBold);
     }
-    return fitted(title, Size::Body, width, mostContentsLines, isBold);
+    return fitted(title, size, width, mostContentsLines, isBold);
 }
 
 double contentsHeight(const TextBlock &title)
@@ -47,13 +47,31 @@ double contentsHeight(const TextBlock &title)
     return title.height() + points(2.5);
 }
 
-void drawContentsLine(Pages &pages, std::size_t index)
+/// Of the lines from one of them to the last.
+double contentsHeight(const Pages &pages, std::size_t from, Size size)
+{
+    const auto &headings = pages.known().headings;
+    double height = 0;
+    for (std::size_t i = from; i < headings.size(); ++i)
+        height += contentsHeight(contentsTitle(pages, headings[i], size));
+    return height;
+}
+
+/// Smaller where that keeps the contents on a page which they would else run over by a few lines.
+Size contentsSize(const Pages &pages)
+{
+    const double room = pages.spaceLeft();
+    const bool isSmallEnough = contentsHeight(pages, 0, Size::Small) <= room;
+    return isSmallEnough && contentsHeight(pages, 0, Size::Body) > room ? Size::Small : Size::Body;
+}
+
+void drawContentsLine(Pages &pages, std::size_t index, Size size)
 {
     const Heading &heading = pages.known().headings[index];
     const QRectF &body = pages.body();
     const double indent = indentOf(heading);
-    const TextBlock title = contentsTitle(pages, heading);
-    const TextBlock number(pages.wording().number(std::int64_t(heading.page + 1)), Size::Body,
+    const TextBlock title = contentsTitle(pages, heading, size);
+    const TextBlock number(pages.wording().number(std::int64_t(heading.page + 1)), size,
                            numberWidth, false, Qt::AlignRight);
     const double height = contentsHeight(title);
     pages.need(height);
@@ -142,15 +160,12 @@ void drawContents(Pages &pages)
     pages.smallHeading(pages.wording().text("Contents"), points(60));
     // The last of them come to the next page together.
     constexpr std::size_t together = 4;
-    const auto &headings = pages.known().headings;
-    for (std::size_t i = 0; i < headings.size(); ++i) {
-        if (i + together == headings.size()) {
-            double height = 0;
-            for (std::size_t rest = i; rest < headings.size(); ++rest)
-                height += contentsHeight(contentsTitle(pages, headings[rest]));
-            pages.need(height);
-        }
-        drawContentsLine(pages, i);
+    const std::size_t count = pages.known().headings.size();
+    const Size size = contentsSize(pages);
+    for (std::size_t i = 0; i < count; ++i) {
+        if (i + together == count)
+            pages.need(contentsHeight(pages, i, size));
+        drawContentsLine(pages, i, size);
     }
 }
 
