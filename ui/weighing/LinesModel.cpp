@@ -208,15 +208,11 @@ void LinesModel::typeOn(int row, int column, const QString &text)
     if (text == textAt(row, column) && !isAgain)
         return;
     if (line == begunCount(m_record)) {
-        QStringList begun;
-        for (int i = 0; i < columnCount(); ++i)
-            begun.append(i == column ? text : QString());
         beginInsertRows({}, row + 1, row + 1);
-        m_unkept[m_record].begun.push_back(std::move(begun));
+        m_unkept[m_record].begun.push_back(QStringList(columnCount()));
         endInsertRows();
-    } else {
-        m_unkept[m_record].begun[line][column] = text;
     }
+    m_unkept[m_record].begun[line][column] = text;
     Q_EMIT dataChanged(index(row, 0), index(row, columnCount() - 1));
     if (!takeOutIfEmpty(row))
         look(row);

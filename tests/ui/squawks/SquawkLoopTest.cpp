@@ -59,9 +59,9 @@ TEST_CASE("A squawk goes from the line to the inspector's word without leaving t
     // The names of parts that were offered took the window's place.
     window.page.activateWindow();
     REQUIRE(QTest::qWaitForWindowActive(&window.page));
-    auto *list = window.page.findChild<QListView *>();
-    list->setFocus();
-    QTest::keyClick(list, Qt::Key_F);
+    QListView &squawks = list(window.page, QStringLiteral("Squawks"));
+    squawks.setFocus();
+    QTest::keyClick(&squawks, Qt::Key_F);
     window.field("Worked for").setText(QStringLiteral("1h10"));
     window.enter("Correction", "New clip fitted");
     CHECK(window.squawk("2").fixed_by == window.workshop.builder);

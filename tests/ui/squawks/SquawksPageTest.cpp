@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squawks/SquawksPage.h"
 
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/ModelWatch.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/squawks/SquawkActForm.h"
@@ -39,10 +40,7 @@ struct Window {
         FAIL("no field " << name.toStdString());
         return *page.findChild<QLineEdit *>();
     }
-    QListView &list()
-    {
-        return *page.findChild<QListView *>(QString(), Qt::FindChildrenRecursively);
-    }
+    QListView &list() { return test::list(page, QStringLiteral("Squawks")); }
     const Squawk &squawk(std::string_view number)
     {
         for (const Squawk &known : session->records()->squawks) {
@@ -70,6 +68,8 @@ TEST_CASE("A squawk is written down, fixed and checked by keyboard alone")
     CHECK(window.squawk("2").title == "nut without split pin");
     CHECK(window.squawk("2").component_id == window.workshop.bay);
 
+    // The names of parts that were offered took the window's place.
+    QApplication::setActiveWindow(&window.page);
     window.list().setFocus();
     QTest::keyClick(&window.list(), Qt::Key_F);
     QLineEdit &correction = window.field(QStringLiteral("Correction"));

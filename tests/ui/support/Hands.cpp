@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListView>
 #include <QPushButton>
 #include <QTest>
 
@@ -59,6 +60,11 @@ QLineEdit &field(QWidget &place, const QString &name)
 QComboBox &choice(QWidget &place, const QString &name)
 {
     return named<QComboBox>(place, name);
+}
+
+QListView &list(QWidget &place, const QString &name)
+{
+    return named<QListView>(place, name);
 }
 
 void type(QWidget &place, const QString &name, const QString &text)

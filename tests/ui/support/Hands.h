@@ -6,6 +6,7 @@
 
 class QComboBox;
 class QLineEdit;
+class QListView;
 class QPushButton;
 class QWidget;
 
@@ -19,6 +20,7 @@ void press(QWidget &place, const QString &words);
 /// The field with this name; fails the test when there is none.
 QLineEdit &field(QWidget &place, const QString &name);
 QComboBox &choice(QWidget &place, const QString &name);
+QListView &list(QWidget &place, const QString &name);
 /// Types into a field with the keyboard, in place of what it holds.
 void type(QWidget &place, const QString &name, const QString &text);
 /// True when a label with these words in it can be read.
