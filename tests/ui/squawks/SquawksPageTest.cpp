@@ -69,7 +69,8 @@ TEST_CASE("A squawk is written down, fixed and checked by keyboard alone")
     CHECK(window.squawk("2").component_id == window.workshop.bay);
 
     // The names of parts that were offered took the window's place.
-    QApplication::setActiveWindow(&window.page);
+    window.page.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&window.page));
     window.list().setFocus();
     QTest::keyClick(&window.list(), Qt::Key_F);
     QLineEdit &correction = window.field(QStringLiteral("Correction"));
