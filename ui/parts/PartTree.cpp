@@ -46,6 +46,8 @@ constexpr Width widths[] = {
 };
 /// Narrower than this nobody tells one part from another.
 constexpr int leastName = 170;
+/// What of it deep in the tree is worth scrolling for.
+constexpr int leastDeepName = 90;
 
 /// How many parts hold it; itself counts as one.
 int levelOf(const QModelIndex &index)
@@ -153,7 +155,7 @@ void PartTree::fitColumns()
         m_view->setColumnHidden(widths[i].column, isHidden);
     }
     // Deep in the tree the name begins far to the right; then what has no room can be scrolled to.
-    m_askedForName = levelOf(m_view->currentIndex()) * m_view->indentation() + leastName;
+    m_askedForName = levelOf(m_view->currentIndex()) * m_view->indentation() + leastDeepName;
     const bool isRoom = name >= m_askedForName;
     auto *header = m_view->header();
     header->setSectionResizeMode(PartTreeModel::PartColumn,

@@ -35,7 +35,7 @@ QString breakable(const QString &text)
         breaks.setPosition(from);
         if (breaks.isAtBoundary())
             unbrokenLetters = 0;
-        if (unbrokenLetters == lettersAtMost) {
+        if (unbrokenLetters >= lettersAtMost && !text.at(from).isSpace()) {
             shown += QChar(0x200B);
             unbrokenLetters = 0;
         }

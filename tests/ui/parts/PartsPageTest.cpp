@@ -315,7 +315,7 @@ TEST_CASE("The name of a part that lies deep in the tree can be read")
             deepest = edit.put(part);
         }
     });
-    constexpr int readable = 150;
+    constexpr int readable = 80;
     const auto roomForName = [&](Id<Component> part) {
         window.show({RecordType::Component, part.value()});
         QCoreApplication::processEvents();
