@@ -16748,6 +16748,10 @@
         <source>Several parts are called “%1”: choose one from the list.</source>
         <translation>Mehrere Teile heißen „%1“: wählen Sie eines aus der Liste.</translation>
     </message>
+    <message>
+        <source>“%1” will be a new part</source>
+        <translation>„%1“ wird ein neues Teil</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NewProjectForm</name>

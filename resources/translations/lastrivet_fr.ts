@@ -16748,6 +16748,10 @@
         <source>Several parts are called “%1”: choose one from the list.</source>
         <translation>Plusieurs pièces s’appellent «&#xa0;%1&#xa0;»&#xa0;: choisissez-en une dans la liste.</translation>
     </message>
+    <message>
+        <source>“%1” will be a new part</source>
+        <translation>«&#xa0;%1&#xa0;» sera une nouvelle pièce</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NewProjectForm</name>

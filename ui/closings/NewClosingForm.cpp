@@ -205,8 +205,19 @@ void NewClosingForm::fillEnclosed()
         }
         if (const Component *itself = records->find(part()); itself && m_encloses->count() == 0)
             addCheckable(*m_encloses, indented(*itself, 0), itself->id.value(), true);
+        tellNewPart();
     }
     fillLists();
+}
+
+/// A name that was mistyped makes a part; whoever types it sees that before.
+void NewClosingForm::tellNewPart()
+{
+    const QString name = newPart();
+    if (name.isEmpty() || !partsCalled(name).empty())
+        return;
+    auto *line = new QListWidgetItem(tr("“%1” will be a new part").arg(name), m_encloses);
+    line->setFlags(Qt::NoItemFlags);
 }
 
 void NewClosingForm::fillLists()

@@ -38,6 +38,7 @@ protected:
 private:
     void fillParts();
     void fillEnclosed();
+    void tellNewPart();
     void fillLists();
     void noteTick(const QListWidgetItem *list);
     Closing typed() const;

@@ -245,4 +245,21 @@ TEST_CASE("A part inside another is no new one where its name is typed")
     CHECK(made.component_id == opened.workshop.bay);
 }
 
+TEST_CASE("That the name typed for a closing will be a new part is told before it is made")
+{
+    Opened opened;
+    opened.page.startNew();
+    test::picture(opened.page, 1110, 700, "new-closing-new-part");
+    QComboBox &parts = test::choice(opened.page, QStringLiteral("Part"));
+    auto &hidden = test::list(opened.page, QStringLiteral("Hides"));
+    const auto shown = [&] { return hidden.model()->index(0, 0).data().toString(); };
+    parts.setEditText(QStringLiteral("Bay 3a"));
+    REQUIRE(hidden.model()->rowCount() == 1);
+    CHECK(shown() == QStringLiteral("“Bay 3a” will be a new part"));
+    parts.setEditText(QStringLiteral("lw-b3  bay 3"));
+    CHECK_FALSE(shown().contains(QStringLiteral("new part")));
+    parts.setEditText({});
+    CHECK(hidden.model()->rowCount() == 0);
+}
+
 } // namespace lastrivet::ui
