@@ -15,7 +15,9 @@ namespace lastrivet::entry {
 
 LengthRead EntryParser::lengthAt(std::size_t i) const
 {
-    return readLength(m_words, i, m_words.count());
+    // "LA 2h: 30 rivets" is no two hours and a half.
+    const auto colon = m_words.colon();
+    return readLength(m_words, i, colon && i <= *colon ? *colon + 1 : m_words.count());
 }
 
 std::size_t EntryParser::takeDuration(std::size_t i)
