@@ -103,7 +103,8 @@ std::size_t EntryParser::takeSteps(std::size_t i)
     if (!words::isOneOf(m_words.folded(i), words::done))
         return 0;
     std::size_t taken = 1;
-    while (i + taken < m_words.count()) {
+    // In "done 3: 4 rivets" the note begins with a number.
+    while (i + taken < m_words.count() && m_words.colon() != std::optional(i + taken - 1)) {
         const std::string &word = m_words.folded(i + taken);
         const bool isMark = word.find_first_of("0123456789") != std::string::npos;
         if (!isMark || parseDuration(word))

@@ -271,16 +271,6 @@ TEST_CASE("The day of a month behind hours is no minutes")
     CHECK(bench.one("90 min 1 mar LA: x").minutes == Minutes{90});
 }
 
-TEST_CASE("A number that begins the note is no minutes of the time in front of the colon")
-{
-    const EntryBench bench;
-    const auto session = bench.one("LA 2h: 30 rivets");
-    CHECK(session.minutes == Minutes{120});
-    CHECK(session.note == "30 rivets");
-    CHECK(bench.one("LA 2h 30: 5 rivets").minutes == Minutes{150});
-    CHECK(bench.one("LA 1h : 15 min of it cleaning").minutes == Minutes{60});
-}
-
 TEST_CASE("A with that names nobody stays in the note")
 {
     const auto session = EntryBench().one("1h LA riveted with the long yoke");
