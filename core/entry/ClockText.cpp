@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/ClockText.h"
 
+#include "core/entry/DayText.h"
 #include "core/entry/DurationText.h"
 #include "core/entry/LineWords.h"
 
@@ -81,7 +82,7 @@ bool isUhr(const EntryWords &line, std::size_t i)
     return isWord(line, i, "uhr");
 }
 
-/// The `30` of `14 Uhr 30`; none in `14 Uhr: 30 rivets` and `14 Uhr 30 min`.
+/// The `30` of `14 Uhr 30`; none in `14 Uhr: 30 rivets`, `14 Uhr 30 min` and `14 h 12 mars`.
 std::optional<int> minutesAt(const EntryWords &line, std::size_t i)
 {
     if (i >= line.count() || line.colon() == std::optional(i - 1))
@@ -90,8 +91,10 @@ std::optional<int> minutesAt(const EntryWords &line, std::size_t i)
     const auto minutes = digits(word, 2, 2);
     if (!minutes || *minutes > 59)
         return std::nullopt;
-    const bool isLength = i + 1 < line.count() && parseDuration(word + " " + line.folded(i + 1));
-    return isLength ? std::nullopt : minutes;
+    if (i + 1 >= line.count())
+        return minutes;
+    const std::string &next = line.folded(i + 1);
+    return parseDuration(word + " " + next) || isMonthName(next) ? std::nullopt : minutes;
 }
 
 /// A time of day, and how many words it took.

@@ -124,10 +124,12 @@ bool hasTwoNumbersInARow(std::string_view text)
     return false;
 }
 
-/// "1 h 3 mar": the last of the words is the day of a month, and no minutes.
-bool endsInDay(const EntryWords &line, std::size_t first, std::size_t end, std::size_t last)
+/// "1 h 3 mar", "1 h 8 Uhr": the last of the words is the day of a month or an hour of the clock,
+/// and no minutes.
+bool endsInDayOrHour(const EntryWords &line, std::size_t first, std::size_t end, std::size_t last)
 {
-    if (end - first < 2 || end >= last || !isMonthName(line.folded(end)))
+    if (end - first < 2 || end >= last ||
+        !(isMonthName(line.folded(end)) || line.folded(end) == "uhr"))
         return false;
     const std::string &number = line.folded(end - 1);
     return number.size() <= 2 && number.find_first_not_of("0123456789") == std::string::npos &&
@@ -157,7 +159,7 @@ LengthRead readLength(const EntryWords &line, std::size_t first, std::size_t las
     if (first >= last || line.isDash(first))
         return {};
     for (std::size_t count = std::min(mostWords, last - first); count > 0; --count) {
-        if (endsInDay(line, first, first + count, last))
+        if (endsInDayOrHour(line, first, first + count, last))
             continue;
         if (const auto minutes = readMinutes(line.joined(first, first + count)))
             return {*minutes, count};

@@ -26,3 +26,17 @@ TEST_CASE("A number that begins the note ticks no step")
     REQUIRE(reading.sessions.size() == 1);
     CHECK(reading.sessions.front().note == "12-3 cleaned");
 }
+
+TEST_CASE(
+    "The hour of a clock behind hours is no minutes, nor is a day's number behind a clock's hour")
+{
+    const EntryBench bench;
+    const auto early = bench.one("1h 8 Uhr LA: x");
+    CHECK(early.minutes == Minutes{60});
+    CHECK(early.began == Moment::parse("2026-03-14T08:00"));
+    CHECK(bench.one("2 h 14 Uhr 30 LA: x").began == Moment::parse("2026-03-14T14:30"));
+    const auto french = bench.one("à 14 h 12 mars 2h LA : x");
+    CHECK(french.minutes == Minutes{120});
+    CHECK(french.began == Moment::parse("2026-03-12T14:00"));
+    CHECK(bench.one("um 9 Uhr 10 März 1h LA: x").began == Moment::parse("2026-03-10T09:00"));
+}
