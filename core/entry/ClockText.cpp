@@ -133,14 +133,20 @@ std::optional<ClockRead> span(std::optional<int> began, std::optional<int> ended
     return ClockRead{*began, between(*began, *ended), words};
 }
 
-/// `9:15-11:30` or `9-11 Uhr`, in one word but for the last.
+/// `9:15-11:30`, `9-11 Uhr` or `9-11 Uhr 45`: both times in one word but for what is behind it.
 std::optional<ClockRead> readTightSpan(const EntryWords &line, std::size_t first, Dash dash)
 {
     const std::string_view word = line.folded(first);
     const auto from = word.substr(0, dash.begin);
     const auto to = word.substr(dash.begin + dash.bytes);
-    return isUhr(line, first + 1) ? span(beforeUhr(from), beforeUhr(to), 2)
-                                  : span(parseClock(from), parseClock(to), 1);
+    if (!isUhr(line, first + 1))
+        return span(parseClock(from), parseClock(to), 1);
+    // Of "8 Uhr 15-11 Uhr 45" it would be the minutes of the one and the hour of the other.
+    if (first > 0 && isUhr(line, first - 1))
+        return std::nullopt;
+    const auto minutes = wholeHour(to) ? minutesAt(line, first + 2) : std::nullopt;
+    const auto ended = minutes ? std::optional(*wholeHour(to) + *minutes) : beforeUhr(to);
+    return span(beforeUhr(from), ended, minutes ? 3 : 2);
 }
 
 /// `9:15-11:30`, `9:15 - 11:30` or `9:15 to 11:30`.

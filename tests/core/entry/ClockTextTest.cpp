@@ -70,6 +70,8 @@ TEST_CASE("Minutes stand behind Uhr, behind a point in front of it, or behind a 
     CHECK(read("9 bis 11 Uhr 45") == "540+165/5");
     CHECK(read("von 9 bis 11.30 Uhr") == "540+150/5");
     CHECK(read("8.30-11.30 Uhr") == "510+180/2");
+    CHECK(read("9-11 Uhr 45") == "540+165/3");
+    CHECK(read("9–11 Uhr: 45 Nieten") == "540+120/2");
     CHECK(read("à 14 h 30") == "870/4");
     CHECK(read("à 14 h 2h15") == "840/3");
     CHECK(read("de 14 h à 16 h 30") == "840+150/7");

@@ -40,3 +40,11 @@ TEST_CASE(
     CHECK(french.began == Moment::parse("2026-03-12T14:00"));
     CHECK(bench.one("um 9 Uhr 10 März 1h LA: x").began == Moment::parse("2026-03-10T09:00"));
 }
+
+TEST_CASE("Minutes and an hour that a dash joins are no span of time")
+{
+    const auto reading = EntryBench().read("8 Uhr 15-11 Uhr 45 LA: x");
+    CHECK(reading.problems.size() == 1);
+    REQUIRE(reading.sessions.size() == 1);
+    CHECK_FALSE(reading.sessions.front().minutes.has_value());
+}
