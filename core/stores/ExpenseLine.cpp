@@ -6,6 +6,7 @@
 #include "core/stores/MoneyText.h"
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <string>
 
@@ -34,6 +35,22 @@ bool isFigures(std::string_view word)
     return !word.empty() && word.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
+constexpr std::array<std::string_view, 3> signs{"€", "£", "$"};
+
+std::string_view withoutSignInFront(std::string_view word)
+{
+    for (const std::string_view sign : signs)
+        word.remove_prefix(word.starts_with(sign) ? sign.size() : 0);
+    return word;
+}
+
+std::string_view withoutSignBehind(std::string_view word)
+{
+    for (const std::string_view sign : signs)
+        word.remove_suffix(word.ends_with(sign) ? sign.size() : 0);
+    return word;
+}
+
 /// "234" or "234,56", behind a blank that parts thousands.
 bool isGroup(std::string_view word)
 {
@@ -48,21 +65,23 @@ bool isGroup(std::string_view word)
 std::string takeCurrency(std::string_view &rest)
 {
     const auto word = firstWord(rest);
-    if (!isCode(word) && word != "€" && word != "£" && word != "$")
+    if (!isCode(word) && std::find(signs.begin(), signs.end(), word) == signs.end())
         return {};
     rest = behind(rest, word);
     return std::string(word);
 }
 
-/// Takes `34.90` or, as French writes it, `1 234,56` off the front.
+/// Takes `34.90` or, as French writes it, `1 234,56` off the front, with a sign that is joined to
+/// it.
 std::string takeFigures(std::string_view &rest)
 {
     constexpr std::size_t longestFirst = 3;
     const auto first = firstWord(rest);
     std::string figures(first);
     rest = behind(rest, first);
-    bool mayGoOn = isFigures(first) && first.size() <= longestFirst;
-    while (mayGoOn && isGroup(firstWord(rest))) {
+    const auto bare = withoutSignInFront(first);
+    bool mayGoOn = isFigures(bare) && bare.size() <= longestFirst;
+    while (mayGoOn && isGroup(withoutSignBehind(firstWord(rest)))) {
         const auto group = firstWord(rest);
         figures += ' ' + std::string(group);
         mayGoOn = isFigures(group);
@@ -71,11 +90,14 @@ std::string takeFigures(std::string_view &rest)
     return figures;
 }
 
-/// "12 250 rivets" cost 12, or 12250.
-bool mayBeTwoNumbers(std::string_view figures)
+/// "12 250 rivets" cost 12, or 12250, and so "12 250,5 m". What has all `decimals` is one amount,
+/// as is what has its sign behind it.
+bool mayBeTwoNumbers(std::string_view figures, int decimals)
 {
-    return figures.find(' ') != std::string_view::npos &&
-           figures.find_first_of(".,") == std::string_view::npos;
+    if (figures.find(' ') == std::string_view::npos || withoutSignBehind(figures) != figures)
+        return false;
+    const auto mark = figures.find_first_of(".,");
+    return mark == std::string_view::npos || figures.size() - mark - 1 != std::size_t(decimals);
 }
 
 Message askWhich(const std::string &figures)
@@ -95,7 +117,8 @@ Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view
     std::string amount = takeCurrency(rest);
     const std::string figures = takeFigures(rest);
     const std::string behindIt = amount.empty() ? takeCurrency(rest) : std::string();
-    if (mayBeTwoNumbers(figures) && behindIt.empty())
+    const int decimals = decimalsOf(isCode(amount) ? amount : usualCurrency);
+    if (mayBeTwoNumbers(figures, decimals) && behindIt.empty())
         return askWhich(figures);
     amount += (amount.empty() ? "" : " ") + figures + (behindIt.empty() ? "" : " ") + behindIt;
     const auto money = readMoney(amount, usualCurrency);

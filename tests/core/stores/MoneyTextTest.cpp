@@ -135,12 +135,17 @@ TEST_CASE("The amount of an expense may have blanks between thousands and its si
     CHECK(read("1 234,56 € tôle : dérive") == "123456 EUR tôle|dérive");
     CHECK(read("1.234,56 € Blech: Ruder") == "123456 EUR Blech|Ruder");
     CHECK(read("34,90€ Blech: Ruder") == "3490 EUR Blech|Ruder");
+    CHECK(read("1 234,56€ tôle : dérive") == "123456 EUR tôle|dérive");
+    CHECK(read("€1 234.56 tôle") == "123456 EUR |tôle");
+    CHECK(read("12 250€ moteur") == "1225000 EUR |moteur");
     CHECK(read("£ 12.50 taps") == "1250 GBP |taps");
     CHECK(read("1 234,56 moteur : acompte") == "123456 EUR moteur|acompte");
     CHECK(read("12 500 CHF moteur : acompte") == "1250000 CHF moteur|acompte");
     CHECK(read("12,50 250 rivets") == "1250 EUR |250 rivets");
     CHECK(read("12 25 rivets") == "1200 EUR |25 rivets");
     CHECK(read("1200 250 rivets") == "120000 EUR |250 rivets");
+    CHECK(read("12 250,5 m cable") == "“12 250,5” may be one amount, or an amount and a count; "
+                                      "write 12250,5, or the currency behind the amount.");
     CHECK(read("12 250 rivets") == "“12 250” may be one amount, or an amount and a count; write "
                                    "12250, or the currency behind the amount.");
 }
