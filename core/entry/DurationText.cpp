@@ -110,6 +110,15 @@ bool isDigit(char c)
     return c >= '0' && c <= '9';
 }
 
+/// Whether a number stands in front of `end`, also one with a point behind it: "rib 1. 2h" is no
+/// hour and a fifth.
+bool isNumberBefore(std::string_view text, std::size_t end)
+{
+    if (end > 1 && (text[end - 1] == '.' || text[end - 1] == ','))
+        --end;
+    return end > 0 && isDigit(text[end - 1]);
+}
+
 /// "rib 1 2h": two numbers with a blank between them are never one.
 bool hasTwoNumbersInARow(std::string_view text)
 {
@@ -117,7 +126,7 @@ bool hasTwoNumbersInARow(std::string_view text)
         const std::size_t next = text.find_first_not_of(' ', blank);
         if (next == std::string_view::npos)
             return false;
-        if (blank > 0 && isDigit(text[blank - 1]) && isDigit(text[next]))
+        if (isNumberBefore(text, blank) && isDigit(text[next]))
             return true;
         blank = text.find(' ', next);
     }

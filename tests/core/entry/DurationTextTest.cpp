@@ -52,7 +52,7 @@ TEST_CASE("Whatever length of time was typed is read, so that it can be told wha
 
 TEST_CASE("A number in front of a time is no part of it")
 {
-    for (const auto text : {"1 2h", "1  2h", "30 1h20", "2h 3 0", "1 000 min"})
+    for (const auto text : {"1 2h", "1  2h", "30 1h20", "2h 3 0", "1 000 min", "1. 2h", "3, 5 h"})
         CHECK_FALSE(readMinutes(text).has_value());
     const auto read = [](std::string_view line, std::size_t first) {
         const EntryWords words(line);
@@ -61,6 +61,7 @@ TEST_CASE("A number in front of a time is no part of it")
     CHECK(read("rib 1 2h", 1).words == 0);
     CHECK(read("rib 1 2h", 2).minutes == 120);
     CHECK(read("1 2 h 15", 1).minutes == 135);
+    CHECK(readMinutes("2 std. 15 min") == 135);
 }
 
 TEST_CASE("What is no duration is none")
