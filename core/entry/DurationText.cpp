@@ -4,8 +4,10 @@
 
 #include "core/entry/DayText.h"
 #include "core/entry/Fold.h"
+#include "core/entry/LineWords.h"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <iterator>
 #include <string>
@@ -29,7 +31,8 @@ constexpr Said saidLengths[] = {
     {"eineviertelstunde", 15}, {"viertelstunde", 15},     {"einedreiviertelstunde", 45},
     {"dreiviertelstunde", 45}, {"anderthalbstunden", 90}, {"eineinhalbstunden", 90},
     {"unedemi-heure", 30},     {"demi-heure", 30},        {"unedemieheure", 30},
-    {"unquartd'heure", 15},    {"unquartd’heure", 15},    {"uneheureetdemie", 90},
+    {"3viertelstunde", 45},    {"unquartd'heure", 15},    {"unquartd’heure", 15},
+    {"uneheureetdemie", 90},
 };
 
 /// Takes the digits at the front; empty when there are none.
@@ -79,6 +82,16 @@ std::optional<std::int64_t> takeFraction(std::string_view &text)
     return (*digits * 60 + scale / 2) / scale;
 }
 
+/// The half of "2 heures et demie" and of "2 and a half hours".
+std::optional<std::int64_t> takeSaidRest(std::string_view &text)
+{
+    if (takeWord(text, {"etdemie", "etdemi", "andahalf", "undeinehalbe", "einhalb"}))
+        return 30;
+    if (takeWord(text, {"etquart", "andaquarter"}))
+        return 15;
+    return std::nullopt;
+}
+
 std::optional<std::int64_t> minutesOf(std::string_view text)
 {
     const auto said = std::ranges::find(saidLengths, text, &Said::words);
@@ -95,10 +108,14 @@ std::optional<std::int64_t> minutesOf(std::string_view text)
     }
     if (takeMinute(text))
         return text.empty() ? whole : std::nullopt;
+    if (const auto rest = takeSaidRest(text))
+        return takeHour(text) && text.empty() ? std::optional(*whole * 60 + *rest) : std::nullopt;
     if (!takeHour(text) && !takeWord(text, {":"}))
         return std::nullopt;
     if (text.empty())
         return *whole * 60;
+    if (const auto rest = takeSaidRest(text))
+        return text.empty() ? std::optional(*whole * 60 + *rest) : std::nullopt;
     const auto minutes = takeNumber(text);
     takeMinute(text);
     return minutes && *minutes < 60 && text.empty() ? std::optional(*whole * 60 + *minutes)
@@ -145,6 +162,17 @@ bool endsInDayOrHour(const EntryWords &line, std::size_t first, std::size_t end,
            number <= (number.size() == 1 ? "9" : "31");
 }
 
+/// "zwei und eine halbe Stunde": what is said behind an "and" is the least of what is meant.
+bool isRestOfMore(const EntryWords &line, std::size_t first)
+{
+    constexpr std::array<std::string_view, 3> articles{"a", "eine", "une"};
+    const std::string &word = line.folded(first);
+    const bool isSaid = !word.empty() && word.front() >= 'a' && word.front() <= 'z';
+    const bool hasArticle = first > 0 && words::isOneOf(line.folded(first - 1), articles);
+    const std::size_t begin = first - (hasArticle ? 1 : 0);
+    return isSaid && begin > 0 && words::isOneOf(line.folded(begin - 1), words::join);
+}
+
 } // namespace
 
 std::optional<std::int64_t> readMinutes(std::string_view text)
@@ -163,9 +191,9 @@ std::optional<std::int64_t> readMinutes(std::string_view text)
 
 LengthRead readLength(const EntryWords &line, std::size_t first, std::size_t last)
 {
-    constexpr std::size_t mostWords = 4;
+    constexpr std::size_t mostWords = 5;
     // "LA - 2h" is no negative time.
-    if (first >= last || line.isDash(first))
+    if (first >= last || line.isDash(first) || isRestOfMore(line, first))
         return {};
     for (std::size_t count = std::min(mostWords, last - first); count > 0; --count) {
         if (endsInDayOrHour(line, first, first + count, last))

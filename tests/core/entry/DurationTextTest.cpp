@@ -35,6 +35,13 @@ TEST_CASE("Half hours and quarters are read as they are said")
     CHECK(parseDuration("une demi-heure") == Minutes{30});
     CHECK(parseDuration("un quart d’heure") == Minutes{15});
     CHECK(parseDuration("une heure et demie") == Minutes{90});
+    CHECK(parseDuration("2 heures et demie") == Minutes{150});
+    CHECK(parseDuration("1h et quart") == Minutes{75});
+    CHECK(parseDuration("1 hour and a half") == Minutes{90});
+    CHECK(parseDuration("2 and a half hours") == Minutes{150});
+    CHECK(parseDuration("2 und eine halbe Stunde") == Minutes{150});
+    CHECK(parseDuration("3 viertel Stunde") == Minutes{45});
+    CHECK_FALSE(parseDuration("2 and a half").has_value());
     CHECK_FALSE(parseDuration("half").has_value());
     CHECK_FALSE(parseDuration("eine Stunde früher").has_value());
 }

@@ -48,3 +48,15 @@ TEST_CASE("Minutes and an hour that a dash joins are no span of time")
     REQUIRE(reading.sessions.size() == 1);
     CHECK_FALSE(reading.sessions.front().minutes.has_value());
 }
+
+TEST_CASE("Halves of hours count with the hours in front of them, and never alone")
+{
+    const EntryBench bench;
+    CHECK(bench.one("2 heures et demie LA percé").minutes == Minutes{150});
+    CHECK(bench.one("2 and a half hours LA drilled").minutes == Minutes{150});
+    CHECK(bench.one("a quarter of an hour LA: x").minutes == Minutes{15});
+    const auto written = bench.read("zwei und eine halbe Stunde LA: x");
+    CHECK_FALSE(written.problems.empty());
+    REQUIRE(written.sessions.size() == 1);
+    CHECK_FALSE(written.sessions.front().minutes.has_value());
+}
