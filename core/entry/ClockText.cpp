@@ -146,7 +146,7 @@ std::optional<ClockRead> readTightSpan(const EntryWords &line, std::size_t first
         return std::nullopt;
     const auto minutes = wholeHour(to) ? minutesAt(line, first + 2) : std::nullopt;
     const auto ended = minutes ? std::optional(*wholeHour(to) + *minutes) : beforeUhr(to);
-    return span(beforeUhr(from), ended, minutes ? 3 : 2);
+    return span(beforeUhr(from), ended, std::size_t(minutes ? 3 : 2));
 }
 
 /// `9:15-11:30`, `9:15 - 11:30` or `9:15 to 11:30`.
