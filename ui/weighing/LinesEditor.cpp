@@ -76,6 +76,7 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     layout->addWidget(m_view);
     layout->addWidget(m_begun);
     m_begun->setWordWrap(true);
+    m_begun->hide();
     auto *key = new QShortcut(QKeySequence::Delete, m_view);
     key->setContext(Qt::WidgetShortcut);
     key->setWhatsThis(tr("Take the chosen line away"));
@@ -163,9 +164,15 @@ void LinesEditor::tellBegun()
                 ? name
                 : tr("%1 (missing: %2)").arg(name, begun.missing.join(QStringLiteral("; "))));
     }
-    m_begun->setText(
-        tr("Not on record, and counted nowhere: %1.").arg(lines.join(QStringLiteral(", "))));
-    m_begun->setVisible(!lines.isEmpty());
+    const QString words =
+        lines.isEmpty()
+            ? QString()
+            : tr("Not on record, and counted nowhere: %1.").arg(lines.join(QStringLiteral(", ")));
+    if (words == m_begun->text())
+        return;
+    m_begun->setText(words);
+    m_begun->setVisible(!words.isEmpty());
+    Q_EMIT begunChanged();
 }
 
 QString LinesEditor::heldBackWords() const

@@ -63,8 +63,11 @@ TEST_CASE("A line that lacks something waits with its weighing, and can be taken
     CHECK(editor.model().lines().size() == 3);
     CHECK(editor.view().currentIndex() == editor.model().index(3, 1));
     CHECK(test::says(shown.view, QStringLiteral("tail (missing: Reading")));
+    CHECK(test::says(shown.view, QStringLiteral("Not all lines are in this sum")));
     test::press(editor, QStringLiteral("Take the line out"));
     CHECK_FALSE(editor.isBegun());
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("Not all lines are in this sum")));
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("counted nowhere")));
     CHECK(shown.session->records()->find(first)->scale_readings.size() == 3);
 }
 
