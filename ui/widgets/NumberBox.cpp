@@ -16,6 +16,18 @@ NumberBox::NumberBox(QWidget *parent)
     connect(lineEdit(), &QLineEdit::textEdited, this, [this] { m_refused.clear(); });
 }
 
+void NumberBox::setValue(int value)
+{
+    m_refused.clear();
+    QSpinBox::setValue(value);
+}
+
+void NumberBox::stepBy(int steps)
+{
+    m_refused.clear();
+    QSpinBox::stepBy(steps);
+}
+
 QValidator::State NumberBox::validate(QString &input, int &position) const
 {
     const auto state = QSpinBox::validate(input, position);

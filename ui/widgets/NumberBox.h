@@ -15,6 +15,9 @@ class NumberBox final : public QSpinBox {
 public:
     explicit NumberBox(QWidget *parent = nullptr);
 
+    /// Takes the place of what was typed, which is refused no more.
+    void setValue(int value);
+    void stepBy(int steps) override;
     /// Why what was typed last cannot stand here, once; nothing when it can.
     QString takeRefused();
 

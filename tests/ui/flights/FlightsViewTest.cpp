@@ -64,6 +64,25 @@ TEST_CASE("A number that cannot be is refused as it was typed, and another is no
     CHECK(shown.session->records()->flights.begin()->landings == 3);
 }
 
+TEST_CASE("A number that was refused in a form that was left does not hold back the next one")
+{
+    Shown shown;
+    auto *landings = shown.view.findChild<QSpinBox *>();
+    auto *form = shown.view.findChild<FlightForm *>();
+    REQUIRE(landings);
+    REQUIRE(form);
+    QApplication::setActiveWindow(&shown.view);
+    landings->setFocus();
+    landings->selectAll();
+    QTest::keyClicks(landings, QStringLiteral("-7"));
+    landings->clearFocus();
+    CHECK(landings->text() == QStringLiteral("1"));
+    QTest::keyClick(form, Qt::Key_Escape);
+    shown.fly(QStringLiteral("1h20"));
+    CHECK(shown.session->records()->flights.size() == 1);
+    CHECK_FALSE(test::says(shown.view, QStringLiteral("cannot stand there")));
+}
+
 TEST_CASE("What is left of the test period is counted from the last fault")
 {
     Shown shown;
