@@ -10,6 +10,9 @@
 #include "ui/widgets/Unfinished.h"
 #include "ui/widgets/UnkeptHold.h"
 
+#include <QAbstractItemView>
+#include <QApplication>
+
 #include <memory>
 
 // Nothing is lost by leaving: what is begun holds the window back once.
@@ -26,10 +29,21 @@ std::shared_ptr<Progress> bringing(const Session &session)
     return {};
 }
 
+/// What is being typed into a cell of a list is handed in, as when the keyboard leaves it.
+void settleCell()
+{
+    const QWidget *typing = QApplication::focusWidget();
+    const QWidget *place = typing ? typing->parentWidget() : nullptr;
+    auto *list = place ? qobject_cast<QAbstractItemView *>(place->parentWidget()) : nullptr;
+    if (list && list->viewport() == place)
+        list->setFocus();
+}
+
 /// What is typed into the fields of a record is kept without being asked for. Where that fails, the
 /// form is one that is begun.
 void settleForms(const ProjectView &view)
 {
+    settleCell();
     for (const QWidget *page : view.pages()) {
         for (RecordForm *form : page->findChildren<RecordForm *>())
             form->settle();

@@ -2,10 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/weighing/LinesEditor.h"
 
+#include "tests/ui/support/WholeWindow.h"
 #include "tests/ui/weighing/WeighingShown.h"
+#include "ui/shell/ProjectView.h"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QLineEdit>
 #include <QTableView>
+#include <QTest>
 
 #include <catch2/catch.hpp>
 
@@ -69,6 +74,36 @@ TEST_CASE("A line that lacks something waits with its weighing, and can be taken
     CHECK_FALSE(test::says(shown.view, QStringLiteral("Not all lines are in this sum")));
     CHECK_FALSE(test::says(shown.view, QStringLiteral("counted nowhere")));
     CHECK(shown.session->records()->find(first)->scale_readings.size() == 3);
+}
+
+TEST_CASE("What is still being typed into a line holds the window back like a line that is begun")
+{
+    test::WholeWindow opened;
+    opened.openAndShow();
+    ProjectView &view = *opened.window.view();
+    Id<Weighing> weighed;
+    view.session().change(QStringLiteral("Weighed"), [&](Edit &edit) {
+        Weighing weighing;
+        weighing.weighed_on = edit.today();
+        weighed = edit.put(weighing);
+    });
+    view.goTo({RecordType::Weighing, weighed.value()});
+    QApplication::processEvents();
+    LinesEditor *editor = nullptr;
+    for (LinesEditor *each : view.findChildren<LinesEditor *>()) {
+        if (each->view().accessibleName() == scales)
+            editor = each;
+    }
+    REQUIRE(editor);
+    editor->view().setCurrentIndex(editor->model().index(0, 0));
+    editor->view().edit(editor->model().index(0, 0));
+    auto *cell = qobject_cast<QLineEdit *>(QApplication::focusWidget());
+    REQUIRE(cell);
+    QTest::keyClicks(cell, QStringLiteral("nose"));
+    CHECK_FALSE(editor->isBegun());
+    REQUIRE_FALSE(opened.window.close());
+    CHECK(test::says(opened.window, QStringLiteral("nose (missing: Reading")));
+    CHECK(opened.window.close());
 }
 
 } // namespace lastrivet::ui
