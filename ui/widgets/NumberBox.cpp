@@ -12,19 +12,29 @@ namespace lastrivet::ui {
 NumberBox::NumberBox(QWidget *parent)
     : QSpinBox(parent)
 {
-    // Whatever is typed next is another try.
-    connect(lineEdit(), &QLineEdit::textEdited, this, [this] { m_refused.clear(); });
+    connect(lineEdit(), &QLineEdit::textEdited, this, &NumberBox::noteTyping);
+}
+
+/// Whatever is typed next is another try.
+void NumberBox::noteTyping()
+{
+    m_refused.clear();
+    // The box takes what is typed for its number only after this.
+    if (!m_before)
+        m_before = value();
 }
 
 void NumberBox::setValue(int value)
 {
     m_refused.clear();
+    m_before.reset();
     QSpinBox::setValue(value);
 }
 
 void NumberBox::stepBy(int steps)
 {
     m_refused.clear();
+    m_before.reset();
     QSpinBox::stepBy(steps);
 }
 
@@ -34,11 +44,17 @@ QValidator::State NumberBox::validate(QString &input, int &position) const
     return state == QValidator::Invalid ? QValidator::Intermediate : state;
 }
 
-/// What stands there, before the box puts the number from before in its place.
+/// What stands there, before the box itself would put a number in its place: the first digits of
+/// what was typed have been one, and the one from before is to come back.
 void NumberBox::look()
 {
     const QString typed = cleanText().trimmed();
-    if (hasAcceptableInput() || typed.isEmpty())
+    const auto before = std::exchange(m_before, std::nullopt);
+    if (hasAcceptableInput())
+        return;
+    if (before)
+        QSpinBox::setValue(*before);
+    if (typed.isEmpty())
         return;
     m_refused = tr("“%1” cannot stand there: it is a whole number from %2 to %3.")
                     .arg(typed, locale().toString(minimum()), locale().toString(maximum()));

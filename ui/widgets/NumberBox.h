@@ -5,6 +5,8 @@
 #include <QSpinBox>
 #include <QString>
 
+#include <optional>
+
 namespace lastrivet::ui {
 
 /// A box for a whole number. What cannot stand there is refused whole, and said, when it is left:
@@ -30,9 +32,12 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
 
 private:
+    void noteTyping();
     void look();
 
     QString m_refused;
+    /// The number from before somebody began to type.
+    std::optional<int> m_before;
 };
 
 } // namespace lastrivet::ui

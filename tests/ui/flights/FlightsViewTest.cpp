@@ -64,6 +64,32 @@ TEST_CASE("A number that cannot be is refused as it was typed, and another is no
     CHECK(shown.session->records()->flights.begin()->landings == 3);
 }
 
+TEST_CASE("The first digits of a number that is refused do not stay in its place")
+{
+    Shown shown;
+    auto *landings = shown.view.findChild<QSpinBox *>();
+    REQUIRE(landings);
+    QApplication::setActiveWindow(&shown.view);
+    landings->setFocus();
+    landings->selectAll();
+    SECTION("of one with a point")
+    {
+        QTest::keyClicks(landings, QStringLiteral("7.5"));
+        CHECK(landings->value() == 7);
+        shown.fly(QStringLiteral("1h20"));
+        CHECK(shown.session->records()->flights.isEmpty());
+        CHECK(test::says(shown.view, QStringLiteral("“7.5” cannot stand there")));
+    }
+    SECTION("of one that was typed and taken out again")
+    {
+        QTest::keyClicks(landings, QStringLiteral("7"));
+        QTest::keyClick(landings, Qt::Key_Backspace);
+        landings->clearFocus();
+    }
+    CHECK(landings->value() == 1);
+    CHECK(landings->text() == QStringLiteral("1"));
+}
+
 TEST_CASE("A number that was refused in a form that was left does not hold back the next one")
 {
     Shown shown;
