@@ -20,7 +20,7 @@ constexpr std::int64_t longestMinutes = 99 * 60;
 /// Far beyond any sense, and far below any limit of the sums here.
 constexpr std::int64_t longestNumber = 1'000'000'000;
 
-/// Lengths that are said without a number, with no spaces between their words.
+/// Lengths that are said in words, with no spaces between them.
 struct Said {
     std::string_view words;
     std::int64_t minutes;

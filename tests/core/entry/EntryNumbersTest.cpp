@@ -28,7 +28,7 @@ TEST_CASE("A number that begins the note ticks no step")
 }
 
 TEST_CASE(
-    "The hour of a clock behind hours is no minutes, nor is a day's number behind a clock's hour")
+    "Behind hours the hour of a clock is no minutes, nor is the day of a month behind a clock")
 {
     const EntryBench bench;
     const auto early = bench.one("1h 8 Uhr LA: x");
