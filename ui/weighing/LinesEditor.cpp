@@ -75,6 +75,8 @@ LinesEditor::LinesEditor(const QString &title, std::vector<LinesColumn> columns,
     layout->addLayout(head);
     layout->addWidget(m_view);
     layout->addWidget(m_begun);
+    // As they stand: behind the table, Enter there would take out what was just typed.
+    setTabOrder(m_remove, m_view);
     m_begun->setWordWrap(true);
     m_begun->hide();
     auto *key = new QShortcut(QKeySequence::Delete, m_view);

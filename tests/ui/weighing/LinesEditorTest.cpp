@@ -9,6 +9,7 @@
 #include <QAbstractItemModelTester>
 #include <QApplication>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTableView>
 #include <QTest>
 
@@ -104,6 +105,24 @@ TEST_CASE("What is still being typed into a line holds the window back like a li
     REQUIRE_FALSE(opened.window.close());
     CHECK(test::says(opened.window, QStringLiteral("nose (missing: Reading")));
     CHECK(opened.window.close());
+}
+
+TEST_CASE("The Tab key does not lead from a line to the button that takes it out")
+{
+    Shown shown;
+    test::press(shown.view, QStringLiteral("Write the first weighing down"));
+    LinesEditor &editor = shown.lines(scales);
+    shown.view.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&shown.view));
+    shown.type(scales, 0, 0, "left main");
+    shown.type(scales, 0, 1, "300");
+    editor.view().setFocus();
+    QTest::keyClick(&editor.view(), Qt::Key_Tab);
+    REQUIRE(QApplication::focusWidget());
+    CHECK(qobject_cast<QPushButton *>(QApplication::focusWidget()) == nullptr);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Backtab);
+    CHECK(QApplication::focusWidget() == &editor.view());
+    CHECK(editor.model().begunLines().size() == 1);
 }
 
 } // namespace lastrivet::ui
