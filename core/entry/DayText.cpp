@@ -198,7 +198,6 @@ std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment tod
         return DayRead{*moment, 1};
     if (const auto day = dottedDay(word, today))
         return DayRead{*day, 1};
-    // "mar 3" is March, "mar" alone may begin the French Tuesday.
     if (const auto day = readMonthDay(words, first, today))
         return day;
     const int place = placeOf(weekdayNames, word);
