@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/DayText.h"
 
+#include "core/base/Digits.h"
 #include "core/entry/Fold.h"
 
 #include <algorithm>
@@ -171,8 +172,7 @@ std::optional<Moment> dottedDay(std::string_view word, Moment today)
 
 bool isOfDigits(std::string_view text, std::size_t most)
 {
-    return !text.empty() && text.size() <= most &&
-           text.find_first_not_of("0123456789") == std::string_view::npos;
+    return text.size() <= most && isAllDigits(text);
 }
 
 std::optional<Moment> latestWeekday(int place, Moment today)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/DurationText.h"
 
+#include "core/base/Digits.h"
 #include "core/entry/DayText.h"
 #include "core/entry/Fold.h"
 #include "core/entry/LineWords.h"
@@ -122,11 +123,6 @@ std::optional<std::int64_t> minutesOf(std::string_view text)
                                                     : std::nullopt;
 }
 
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
 /// Whether a number stands in front of `end`, also one with a point behind it: "rib 1. 2h" is no
 /// hour and a fifth.
 bool isNumberBefore(std::string_view text, std::size_t end)
@@ -158,8 +154,7 @@ bool endsInDayOrHour(const EntryWords &line, std::size_t first, std::size_t end,
         !(isMonthName(line.folded(end)) || line.folded(end) == "uhr"))
         return false;
     const std::string &number = line.folded(end - 1);
-    return number.size() <= 2 && number.find_first_not_of("0123456789") == std::string::npos &&
-           number <= (number.size() == 1 ? "9" : "31");
+    return number.size() <= 2 && isAllDigits(number) && number <= (number.size() == 1 ? "9" : "31");
 }
 
 /// "zwei und eine halbe Stunde": what is said behind an "and" is the least of what is meant.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/PartFinder.h"
 
+#include "core/base/Digits.h"
 #include "core/entry/Fold.h"
 
 #include <algorithm>
@@ -13,15 +14,10 @@ namespace {
 constexpr int none = -1;
 constexpr int deepest = 64;
 
-bool isNumber(std::string_view word)
-{
-    return std::ranges::all_of(word, [](char c) { return c >= '0' && c <= '9'; });
-}
-
 /// A beginning of the word, but a number only as a whole: 3 is not the beginning of 30.
 bool fits(const std::string &typed, const std::string &word)
 {
-    return isNumber(typed) ? typed == word : word.starts_with(typed);
+    return std::ranges::all_of(typed, isDigit) ? typed == word : word.starts_with(typed);
 }
 
 bool fitsAny(const std::string &typed, const std::vector<std::string> &words)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stores/ExpenseLine.h"
 
+#include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
 #include "core/stores/MoneyText.h"
 
@@ -30,11 +31,6 @@ std::string_view behind(std::string_view text, std::string_view word)
     return trimmed(text.substr(std::min(word.size(), text.size())));
 }
 
-bool isFigures(std::string_view word)
-{
-    return !word.empty() && word.find_first_not_of("0123456789") == std::string_view::npos;
-}
-
 constexpr std::array<std::string_view, 3> signs{"€", "£", "$"};
 
 std::string_view withoutSignInFront(std::string_view word)
@@ -57,8 +53,8 @@ bool isGroup(std::string_view word)
     constexpr std::size_t group = 3;
     const auto mark = word.find_first_of(".,");
     const auto whole = word.substr(0, mark);
-    return whole.size() == group && isFigures(whole) &&
-           (mark == std::string_view::npos || isFigures(word.substr(mark + 1)));
+    return whole.size() == group && isAllDigits(whole) &&
+           (mark == std::string_view::npos || isAllDigits(word.substr(mark + 1)));
 }
 
 /// Takes `USD` or a sign of money off the front; empty when there is none.
@@ -80,11 +76,11 @@ std::string takeFigures(std::string_view &rest)
     std::string figures(first);
     rest = behind(rest, first);
     const auto bare = withoutSignInFront(first);
-    bool mayGoOn = isFigures(bare) && bare.size() <= longestFirst;
+    bool mayGoOn = isAllDigits(bare) && bare.size() <= longestFirst;
     while (mayGoOn && isGroup(withoutSignBehind(firstWord(rest)))) {
         const auto group = firstWord(rest);
         figures += ' ' + std::string(group);
-        mayGoOn = isFigures(group);
+        mayGoOn = isAllDigits(group);
         rest = behind(rest, group);
     }
     return figures;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stores/MoneyText.h"
 
+#include "core/base/Digits.h"
 #include "core/base/Id.h"
 #include "core/base/Trimmed.h"
 #include "core/stores/Currency.h"
@@ -23,11 +24,6 @@ constexpr std::array<std::string_view, 17> withoutDecimals{"BIF", "CLP", "DJF", 
                                                            "VND", "VUV", "XAF", "XOF", "XPF"};
 constexpr std::array<std::string_view, 7> withThree{"BHD", "IQD", "JOD", "KWD",
                                                     "LYD", "OMR", "TND"};
-
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
 
 bool isLetter(char c)
 {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/OtherSide.h"
 
+#include "core/base/Digits.h"
 #include "core/entry/Fold.h"
 
 #include <algorithm>
@@ -34,11 +35,6 @@ bool isLetter(char c)
 bool isCapital(char c)
 {
     return c >= 'A' && c <= 'Z';
-}
-
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
 }
 
 /// A word for a side and its partner; a single letter is one only as a capital.
