@@ -37,12 +37,18 @@ void checkSession(Review &review, const WorkSession &session)
                       {std::to_string(session.minutes->count())});
     if (session.minutes && *session.minutes > longestRecorded)
         review.report(session, tooLong, {std::to_string(session.minutes->count())});
+    for (const auto &worker : session.workers)
+        checkWorker(review, session, worker);
+}
+
+/// Of withdrawn sessions, too: the database has one row for each session and person.
+void checkWorkersOnce(Review &review, const WorkSession &session)
+{
     std::set<Id<Person>> seen;
     for (const auto &worker : session.workers) {
         if (!seen.insert(worker.person_id).second)
             review.report(session, "{0} names {1} twice among those who worked.",
                           {review.nameOf(worker.person_id)});
-        checkWorker(review, session, worker);
     }
 }
 
@@ -51,6 +57,9 @@ void checkSession(Review &review, const WorkSession &session)
 void checkLog(Review &review)
 {
     review.each<WorkSession>([&](const WorkSession &session) { checkSession(review, session); });
+    review.eachAny(RecordType::WorkSession, [&](const void *session) {
+        checkWorkersOnce(review, *static_cast<const WorkSession *>(session));
+    });
     review.each<Flight>([&](const Flight &flight) {
         if (flight.minutes.count() <= 0)
             review.report(flight, "{0} lasts {1} minutes.",

@@ -72,10 +72,13 @@ TEST_CASE("Nobody is named twice in one log entry")
 {
     ProjectBuilder project;
     const auto id = project.session(project.part("Wing"), "2026-01-02T10:00", 60);
+    const Said twice{"Log entry 3 of 2026-01-02T10:00 names person 1 “Ada Plank” twice "
+                     "among those who worked."};
     project.change(id, [&](WorkSession &s) { s.workers.push_back({project.builder}); });
-    CHECK(wrongs(project) ==
-          Said{"Log entry 3 of 2026-01-02T10:00 names person 1 “Ada Plank” twice "
-               "among those who worked."});
+    CHECK(wrongs(project) == twice);
+    // A withdrawn one would not fit into the database either.
+    project.change(id, [](WorkSession &s) { s.withdrawn_on = on("2026-01-03"); });
+    CHECK(wrongs(project) == twice);
 }
 
 TEST_CASE("A flight lasts longer than nothing")
