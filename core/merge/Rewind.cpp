@@ -52,34 +52,55 @@ void editRow(storage::RecordRows &rows, const RowEdit &edit)
         list.erase(found);
 }
 
-void apply(MergeState &state, const ChangeContent &content)
+void editRecord(Records &records, const RecordEdits &edits)
 {
-    for (const auto &edits : content.records) {
-        storage::RecordRows rows(state.records, edits.record);
-        for (const auto &edit : edits.rows)
-            editRow(rows, edit);
-        rows.putInto(state.records);
-    }
-    if (const auto &profile = content.profile) {
-        const auto after = edited(Row{std::int64_t{1}, state.records.profile_copy}, *profile, 2);
-        state.records.profile_copy = after ? std::get<std::string>((*after)[1]) : std::string();
-    }
-    for (const auto &edit : content.conflicts) {
-        const auto found = state.conflicts.find(std::get<std::int64_t>(edit.key(0)));
-        const auto row = found == state.conflicts.end()
-                             ? std::nullopt
-                             : std::optional(storage::rowOf(found->second));
-        if (const auto after = edited(row, edit, storage::conflictColumnCount)) {
-            auto conflict = storage::conflictOf(*after);
-            const auto id = conflict.id;
-            state.conflicts.insert_or_assign(id, std::move(conflict));
-        } else {
-            state.conflicts.erase(found);
-        }
+    storage::RecordRows rows(records, edits.record);
+    for (const auto &edit : edits.rows)
+        editRow(rows, edit);
+    rows.putInto(records);
+}
+
+void editProfile(Records &records, const RowEdit &edit)
+{
+    const auto after = edited(Row{std::int64_t{1}, records.profile_copy}, edit, 2);
+    records.profile_copy = after ? std::get<std::string>((*after)[1]) : std::string();
+}
+
+void editConflict(storage::ConflictRows &conflicts, const RowEdit &edit)
+{
+    const auto found = conflicts.find(std::get<std::int64_t>(edit.key(0)));
+    const auto row =
+        found == conflicts.end() ? std::nullopt : std::optional(storage::rowOf(found->second));
+    if (const auto after = edited(row, edit, storage::conflictColumnCount)) {
+        auto conflict = storage::conflictOf(*after);
+        const auto id = conflict.id;
+        conflicts.insert_or_assign(id, std::move(conflict));
+    } else {
+        conflicts.erase(found);
     }
 }
 
 } // namespace
+
+std::optional<RecordRef> applyExactly(MergeState &state, const ChangeContent &content)
+{
+    RecordRef at;
+    try {
+        for (const auto &edits : content.records) {
+            at = edits.record;
+            editRecord(state.records, edits);
+        }
+        // What belongs to no record counts as the project's.
+        at = {RecordType::Project, 1};
+        if (content.profile)
+            editProfile(state.records, *content.profile);
+        for (const auto &edit : content.conflicts)
+            editConflict(state.conflicts, edit);
+    } catch (const DoesNotFit &) {
+        return at;
+    }
+    return std::nullopt;
+}
 
 std::set<RecordRef> rewind(MergeState &state, std::span<const storage::JournalRow> rows)
 {
@@ -89,9 +110,7 @@ std::set<RecordRef> rewind(MergeState &state, std::span<const storage::JournalRo
         if (!row->changeset || row->kind == word(ChangeKind::Carried))
             continue;
         const auto content = contentOf(storage::inverted(*row->changeset));
-        try {
-            apply(state, content);
-        } catch (const DoesNotFit &) {
+        if (applyExactly(state, content)) {
             throw UnreadableInput(fmt::format("Row {} of the journal (“{}”) does not fit the "
                                               "records; verify the project before merging.",
                                               row->seq, row->label));

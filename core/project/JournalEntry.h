@@ -30,6 +30,13 @@ template <> struct Words<ChangeKind> {
                                                           "carried", "migration", "printed"};
 };
 
+/// Whether what a row of this kind changed may be taken back by a later change of its own.
+constexpr bool canBeReversed(ChangeKind kind)
+{
+    return kind == ChangeKind::Change || kind == ChangeKind::Automatic ||
+           kind == ChangeKind::Import || kind == ChangeKind::Redo || kind == ChangeKind::Carried;
+}
+
 /// How the label of every import begins. A merge carries rows over without their kind; what came
 /// with an import is told by this then.
 inline constexpr std::string_view importLabel = "Imported ";

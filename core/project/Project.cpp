@@ -166,6 +166,11 @@ Result<ChangeNotice, Refusal> Project::redo()
     return m_implementation->redo();
 }
 
+Result<ChangeNotice, Refusal> Project::reverse(std::int64_t seq, std::string_view label)
+{
+    return m_implementation->reverse(seq, label);
+}
+
 Result<MergeReport, Refusal> Project::merge(const std::filesystem::path &other)
 {
     return m_implementation->merge(other);

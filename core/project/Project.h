@@ -96,6 +96,11 @@ public:
     std::optional<std::string> redoLabel() const;
     Result<ChangeNotice, Refusal> undo();
     Result<ChangeNotice, Refusal> redo();
+    /// Takes back what the row `seq` of the journal changed, however long ago, by a change of its
+    /// own named `label`: fields become what they were, and what was made is withdrawn for that
+    /// reason. Refused when something changed there since, which the refusal names. What `undo`
+    /// would take back is undone.
+    Result<ChangeNotice, Refusal> reverse(std::int64_t seq, std::string_view label);
 
     /// Brings in what another copy of this project has and this one has not: its changes, and the
     /// files that they name. `other` is the copy's folder or its database file; it is only read.

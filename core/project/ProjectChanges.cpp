@@ -132,8 +132,9 @@ Refusal Project::Implementation::conflictRefusal(const UndoHistory::Change &chan
         const auto touched = storage::touchedBy(m_store->journal.changeset(line->seq));
         if (std::any_of(touched.begin(), touched.end(), isAmong))
             return {{},
-                    {"“{0}” cannot be taken back: “{1}” changed the same record later.",
-                     {change.label, line->label}}};
+                    {"“{0}” cannot be taken back: “{1}” (row {2} of the journal) changed the same "
+                     "record later.",
+                     {change.label, line->label, std::to_string(line->seq)}}};
     }
     return {{},
             {"“{0}” cannot be taken back: {1} {2} is no longer as it was left.",

@@ -33,6 +33,7 @@ public:
     Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body, ChangeKind kind);
     Result<ChangeNotice, Refusal> undo();
     Result<ChangeNotice, Refusal> redo();
+    Result<ChangeNotice, Refusal> reverse(std::int64_t seq, std::string_view label);
     std::string notePrinted(std::string_view label);
     Result<MergeReport, Refusal> merge(const std::filesystem::path &other);
     std::vector<MergeConflict> conflicts() const;

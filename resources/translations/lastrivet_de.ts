@@ -3777,8 +3777,8 @@
         <translation>„{0}“ kann nicht zurückgenommen werden: {1} {2} ist nicht mehr, wie es war.</translation>
     </message>
     <message>
-        <source>“{0}” cannot be taken back: “{1}” changed the same record later.</source>
-        <translation>„{0}“ kann nicht zurückgenommen werden: „{1}“ hat denselben Datensatz später geändert.</translation>
+        <source>“{0}” cannot be taken back: “{1}” (row {2} of the journal) changed the same record later.</source>
+        <translation>„{0}“ kann nicht zurückgenommen werden: „{1}“ (Zeile {2} des Journals) hat denselben Datensatz später geändert.</translation>
     </message>
     <message>
         <source>“{0}” may be several steps; say it with the part&apos;s code.</source>
@@ -7359,6 +7359,30 @@
     <message>
         <source>{0} is more than a year before the project was begun ({1}).</source>
         <translation>{0} liegt mehr als ein Jahr vor dem Beginn des Projekts ({1}).</translation>
+    </message>
+    <message>
+        <source>A merge is not taken back as one; take back the changes that it brought.</source>
+        <translation>Eine Zusammenführung wird nicht als Ganzes zurückgenommen; nehmen Sie die Änderungen zurück, die sie gebracht hat.</translation>
+    </message>
+    <message>
+        <source>The journal has no row {0}.</source>
+        <translation>Das Journal hat keine Zeile {0}.</translation>
+    </message>
+    <message>
+        <source>“{0}” changed nothing that could be taken back.</source>
+        <translation>„{0}“ hat nichts geändert, was sich zurücknehmen ließe.</translation>
+    </message>
+    <message>
+        <source>“{0}” decided what a merge had left open; decide it anew there.</source>
+        <translation>„{0}“ hat entschieden, was eine Zusammenführung offen gelassen hatte; entscheiden Sie dort neu.</translation>
+    </message>
+    <message>
+        <source>“{0}” was taken back already.</source>
+        <translation>„{0}“ wurde bereits zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>This row undid “{0}”; to have that again, make the change again.</source>
+        <translation>Diese Zeile hat „{0}“ rückgängig gemacht; um es wieder zu haben, nehmen Sie die Änderung noch einmal vor.</translation>
     </message>
 </context>
 <context>
@@ -15478,6 +15502,14 @@
         <source>The hash is copied.</source>
         <translation>Die Prüfsumme ist kopiert.</translation>
     </message>
+    <message>
+        <source>Take this back</source>
+        <translation>Dies zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Makes a new change: fields become what they were before this one, and what it made is withdrawn</source>
+        <translation>Macht eine neue Änderung: Felder werden, was sie vor dieser waren, und was sie angelegt hat, wird zurückgezogen</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::JournalFilterBar</name>
@@ -18699,6 +18731,10 @@
     <message>
         <source>Nothing had to be changed.</source>
         <translation>Es war nichts zu ändern.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
     </message>
 </context>
 <context>

@@ -3777,8 +3777,8 @@
         <translation>«&#xa0;{0}&#xa0;» ne peut être annulé&#xa0;: {1} {2} n’est plus dans l’état laissé.</translation>
     </message>
     <message>
-        <source>“{0}” cannot be taken back: “{1}” changed the same record later.</source>
-        <translation>«&#xa0;{0}&#xa0;» ne peut être annulé&#xa0;: «&#xa0;{1}&#xa0;» a modifié le même enregistrement plus tard.</translation>
+        <source>“{0}” cannot be taken back: “{1}” (row {2} of the journal) changed the same record later.</source>
+        <translation>«&#xa0;{0}&#xa0;» ne peut être annulé&#xa0;: «&#xa0;{1}&#xa0;» (ligne {2} du registre) a modifié le même enregistrement plus tard.</translation>
     </message>
     <message>
         <source>“{0}” may be several steps; say it with the part&apos;s code.</source>
@@ -7359,6 +7359,30 @@
     <message>
         <source>{0} is more than a year before the project was begun ({1}).</source>
         <translation>{0} est plus d’un an avant le début du projet ({1}).</translation>
+    </message>
+    <message>
+        <source>A merge is not taken back as one; take back the changes that it brought.</source>
+        <translation>Une fusion ne s’annule pas en bloc&#xa0;; annulez les modifications qu’elle a apportées.</translation>
+    </message>
+    <message>
+        <source>The journal has no row {0}.</source>
+        <translation>Le registre n’a pas de ligne {0}.</translation>
+    </message>
+    <message>
+        <source>“{0}” changed nothing that could be taken back.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’a rien modifié qui puisse être annulé.</translation>
+    </message>
+    <message>
+        <source>“{0}” decided what a merge had left open; decide it anew there.</source>
+        <translation>«&#xa0;{0}&#xa0;» a décidé de ce qu’une fusion avait laissé ouvert&#xa0;; décidez-en à nouveau à cet endroit.</translation>
+    </message>
+    <message>
+        <source>“{0}” was taken back already.</source>
+        <translation>«&#xa0;{0}&#xa0;» a déjà été annulé.</translation>
+    </message>
+    <message>
+        <source>This row undid “{0}”; to have that again, make the change again.</source>
+        <translation>Cette ligne a annulé «&#xa0;{0}&#xa0;»&#xa0;; pour y revenir, refaites la modification.</translation>
     </message>
 </context>
 <context>
@@ -15478,6 +15502,14 @@
         <source>The hash is copied.</source>
         <translation>L’empreinte est copiée.</translation>
     </message>
+    <message>
+        <source>Take this back</source>
+        <translation>Annuler cette modification</translation>
+    </message>
+    <message>
+        <source>Makes a new change: fields become what they were before this one, and what it made is withdrawn</source>
+        <translation>Fait une nouvelle modification&#xa0;: les champs redeviennent ce qu’ils étaient avant celle-ci, et ce qu’elle a créé est retiré</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::JournalFilterBar</name>
@@ -18699,6 +18731,10 @@
     <message>
         <source>Nothing had to be changed.</source>
         <translation>Il n’y avait rien à changer.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Annulé&#xa0;: %1</translation>
     </message>
 </context>
 <context>

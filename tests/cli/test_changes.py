@@ -4,6 +4,7 @@
 
 import datetime
 import hashlib
+import json
 import sqlite3
 import subprocess
 import zoneinfo
@@ -179,6 +180,19 @@ class Undo(TerminalTest):
         self.ask("undo", self.project)
         self.ask("log", self.project, "--component", "RW", "--minutes", "6", "--note", "Two")
         self.refused(1, "redo", self.project, says="nothing to redo")
+
+    def test_takes_back_an_older_row_and_leaves_what_came_later(self):
+        self.ask("log", self.project, "--component", "RW", "--minutes", "5", "--note", "One")
+        row = self.ask("journal", self.project, "--json").json()[-1]["seq"]
+        self.ask("log", self.project, "--component", "RW", "--minutes", "6", "--note", "Two")
+        self.assertIn("Taken back: ", self.ask("undo", self.project, "--row", row).out)
+        left = {s.get("note"): s.get("withdrawn_why") for s in json.loads(self.exported())["work_sessions"]
+                if s.get("note") in ("One", "Two")}
+        self.assertIsNone(left["Two"])
+        self.assertTrue(left["One"].startswith("Taken back: "))
+        self.refused(3, "undo", self.project, "--row", row, says="changed the same record later")
+        self.refused(2, "undo", self.project, "--row", "999", says="no row 999")
+        self.ask("verify", self.project)
 
     def exported(self):
         path = self.folder / "state.json"

@@ -59,8 +59,16 @@ void RandomEdits::act(Project &project)
         decide(project);
     else if (choice == 6 && chance(10))
         project.notePrinted("Packet");
+    else if (choice == 7 && chance(50))
+        reverse(project);
     else
         change(project);
+}
+
+void RandomEdits::reverse(Project &project)
+{
+    const auto rows = std::int64_t(project.journalLines().size());
+    ++counts[project.reverse(1 + below(rows), "Taken back") ? "reversed" : "not reversed"];
 }
 
 void RandomEdits::change(Project &project)

@@ -25,6 +25,7 @@ public:
 
 private:
     void change(Project &project);
+    void reverse(Project &project);
     void decide(Project &project);
     void edit(Edit &edit, RecordType type);
     void fill(const Records &records, const Field &field, void *record, const void *donor);

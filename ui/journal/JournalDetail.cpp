@@ -46,6 +46,7 @@ JournalDetail::JournalDetail(Session &session, const JournalModel &model, QWidge
     , m_account(new AccountModel(this))
     , m_title(new QLabel(this))
     , m_facts(new QLabel(this))
+    , m_takeBack(new QPushButton(tr("Take this back"), this))
     , m_hash(new QLabel(this))
     , m_copy(new QPushButton(tr("Copy the hash"), this))
     , m_list(new QListView(this))
@@ -64,6 +65,9 @@ void JournalDetail::build()
     }
     m_hash->setForegroundRole(QPalette::PlaceholderText);
     m_copy->setProperty("flat", true);
+    m_takeBack->setToolTip(
+        tr("Makes a new change: fields become what they were before this one, and "
+           "what it made is withdrawn"));
     m_list->setModel(m_account);
     m_list->setItemDelegate(new AccountDelegate(m_session.theme(), this));
     m_list->setAccessibleName(tr("What was changed"));
@@ -77,12 +81,14 @@ void JournalDetail::build()
     layout->setContentsMargins(12, 0, 0, 0);
     layout->addWidget(m_title);
     layout->addWidget(m_facts);
+    layout->addWidget(m_takeBack, 0, Qt::AlignLeft);
     layout->addWidget(m_list, 1);
     layout->addLayout(foot);
     connect(m_list, &QListView::activated, this,
             [this](const QModelIndex &index) { goToRecord(index.row()); });
     connect(m_list, &QListView::clicked, this,
             [this](const QModelIndex &index) { goToRecord(index.row()); });
+    connect(m_takeBack, &QPushButton::clicked, this, &JournalDetail::takeBack);
     connect(m_copy, &QPushButton::clicked, this, &JournalDetail::copyHash);
 }
 
@@ -90,6 +96,8 @@ void JournalDetail::show(const JournalEntry *entry)
 {
     for (QWidget *part : std::initializer_list<QWidget *>{m_title, m_facts, m_hash, m_copy, m_list})
         part->setVisible(entry != nullptr);
+    m_takeBack->setVisible(entry && canBeReversed(entry->kind));
+    m_takeBack->setEnabled(!m_session.isReadOnly());
     if (entry)
         fill(*entry);
     else
@@ -112,7 +120,9 @@ void JournalDetail::fill(const JournalEntry &entry)
                                                  : tr("It takes back: %1").arg(undone));
     if (entry.kind == ChangeKind::Printed)
         facts << tr("The hash below stands at the foot of the pages that were printed.");
-    m_title->setText(breakable(toQt(entry.label)));
+    m_seq = entry.seq;
+    m_label = toQt(entry.label);
+    m_title->setText(breakable(m_label));
     m_facts->setText(facts.join(QLatin1Char('\n')));
     m_hashText = toQt(entry.hash);
     QString hash = tr("Row %1, hash %2").arg(entry.seq).arg(inGroups(m_hashText));
@@ -141,6 +151,11 @@ void JournalDetail::goToRecord(int row)
 {
     if (const RecordRef record = m_account->recordAt(row); record.id > 0)
         m_session.goTo(record);
+}
+
+void JournalDetail::takeBack()
+{
+    m_session.reverse(m_seq, m_label);
 }
 
 void JournalDetail::copyHash()

@@ -39,16 +39,21 @@ private:
     void fill(const JournalEntry &entry);
     void goToRecord(int row);
     void copyHash();
+    void takeBack();
 
     Session &m_session;
     const JournalModel &m_model;
     AccountModel *m_account;
     QLabel *m_title;
     QLabel *m_facts;
+    QPushButton *m_takeBack;
     QLabel *m_hash;
     QPushButton *m_copy;
     QListView *m_list;
     QString m_hashText;
+    /// Of the row that is shown.
+    std::int64_t m_seq = 0;
+    QString m_label;
     std::optional<RecordRef> m_about;
 };
 

@@ -128,6 +128,21 @@ void Session::redo()
     }
 }
 
+void Session::reverse(std::int64_t seq, const QString &label)
+{
+    const QString taken = tr("Taken back: %1").arg(label);
+    try {
+        const auto result = m_project->reverse(seq, toStd(taken));
+        // Undo beside an undo would take back the change before it.
+        if (result && result->kind == ChangeKind::Undo)
+            say(taken);
+        else
+            report(result, taken);
+    } catch (const Fault &fault) {
+        complain(fault);
+    }
+}
+
 void Session::complain(const std::exception &fault)
 {
     complain(inWords(Message{fault.what(), {}}));

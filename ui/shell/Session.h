@@ -70,6 +70,8 @@ public:
     }
     void undo();
     void redo();
+    /// Takes back what an older row of the journal changed, whose label is `label`.
+    void reverse(std::int64_t seq, const QString &label);
 
     /// Finds parts of the current snapshot by their words; valid until the next change.
     const entry::PartFinder &partFinder() const;

@@ -279,6 +279,7 @@ std::vector<std::string> seldom(const Workshop &workshop, test::ProjectCopy &cop
     ask("refused", 51);
     ask("undone", 51);
     ask("redone", 11);
+    ask("reversed", 6);
     ask("decided", 6);
     const auto conflicts = copy->conflicts();
     for (const auto kind : {ConflictKind::Value, ConflictKind::Existence, ConflictKind::SetAside}) {

@@ -29,6 +29,8 @@ public:
             count(project->redo() ? "redone" : "not redone");
         else if (choice == 8 && below(8) == 0)
             project->notePrinted("Packet");
+        else if (choice == 9)
+            reverse(project);
         else
             change(project, below(10) == 0 ? ChangeKind::Automatic : ChangeKind::Change);
     }
@@ -46,6 +48,12 @@ private:
             },
             kind);
         count(!result ? "refused" : result->touched.empty() ? "nothing" : "changed");
+    }
+
+    void reverse(test::TestProject &project)
+    {
+        const auto rows = std::int64_t(project->journalLines().size());
+        count(project->reverse(1 + below(rows), "Taken back") ? "reversed" : "not reversed");
     }
 
     void edit_(Edit &edit)
@@ -183,6 +191,7 @@ TEST_CASE("After a thousand random changes, undos and redos the snapshot equals 
     CHECK(builder.counts["refused"] > 10);
     CHECK(builder.counts["undone"] > 50);
     CHECK(builder.counts["redone"] > 20);
+    CHECK(builder.counts["reversed"] > 5);
     const auto records = project->records();
     CHECK(*project.openAgain()->records() == *records);
     project.reopen();

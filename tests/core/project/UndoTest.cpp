@@ -152,8 +152,8 @@ TEST_CASE("What an automatic change has hung on a record holds its creation in p
         ChangeKind::Automatic);
     const auto undone = project->undo();
     REQUIRE_FALSE(undone);
-    CHECK(english(undone.reason()) ==
-          "“Bulletin” cannot be taken back: “Seen elsewhere” changed the same record later.");
+    CHECK(english(undone.reason()) == "“Bulletin” cannot be taken back: “Seen elsewhere” (row 5 of "
+                                      "the journal) changed the same record later.");
     CHECK(project->records()->find(bulletin.id));
     project.reopen();
     CHECK(project->records()->find(bulletin.id));
@@ -185,8 +185,8 @@ TEST_CASE("So it does when the change was one of very many records")
     const auto before = project->records();
     const auto undone = project->undo();
     REQUIRE_FALSE(undone);
-    CHECK(english(undone.reason()) ==
-          "“All bulletins” cannot be taken back: “Seen elsewhere” changed the same record later.");
+    CHECK(english(undone.reason()) == "“All bulletins” cannot be taken back: “Seen elsewhere” (row "
+                                      "5 of the journal) changed the same record later.");
     CHECK(project->records() == before);
     project.reopen();
     CHECK(*project->records() == *before);

@@ -343,4 +343,44 @@ TEST_CASE("Where no row matches, the keyboard goes to the button that shows ever
     CHECK(first->text() == QStringLiteral("Show everything"));
 }
 
+TEST_CASE("An older row is taken back from the journal's page, and undo takes that back")
+{
+    Window window;
+    window.workshop.clock.advance(std::chrono::minutes{1});
+    REQUIRE(window.session->change(QStringLiteral("Bay's zone"), [&](Edit &edit) {
+        edit.update(window.workshop.bay, [](Component &part) { part.zone = "left-wing"; });
+    }));
+    window.page->list().setCurrentIndex(window.model().index(2, 0));
+    REQUIRE(window.label(2) == QStringLiteral("Bay renamed"));
+    press(*window.page, QStringLiteral("Take this back"));
+    const auto bay = [&] {
+        return *window.session->records()->components.find(window.workshop.bay);
+    };
+    CHECK(bay().name == "Wing bay three");
+    CHECK(bay().zone == "left-wing");
+    CHECK(window.label(1) == QStringLiteral("Taken back: Bay renamed"));
+    window.session->undo();
+    CHECK(bay().name == "Bay 3");
+}
+
+TEST_CASE("What cannot be taken back says so, and rows that hold no change offer nothing")
+{
+    Window window;
+    QString complaint;
+    QObject::connect(window.session.get(), &ui::Session::complained,
+                     [&](const QString &sentence) { complaint = sentence; });
+    // The first naming of the bay, which the second wrote over.
+    int first = window.model().rowCount() - 1;
+    while (window.label(first) != QStringLiteral("Bay renamed"))
+        --first;
+    window.page->list().setCurrentIndex(window.model().index(first, 0));
+    press(*window.page, QStringLiteral("Take this back"));
+    CHECK(complaint ==
+          QStringLiteral("Nothing was changed: “Bay renamed” cannot be taken back: "
+                         "“Bay renamed” (row 4 of the journal) changed the same record later."));
+    const int begun = window.model().rowCount() - 1;
+    window.page->list().setCurrentIndex(window.model().index(begun, 0));
+    CHECK_FALSE(button(*window.page, QStringLiteral("Take this back")));
+}
+
 } // namespace lastrivet::test
