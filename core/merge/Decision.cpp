@@ -3,7 +3,6 @@
 #include "core/merge/Decision.h"
 
 #include "core/merge/Replay.h"
-#include "core/storage/RecordRows.h"
 
 #include <algorithm>
 
@@ -29,27 +28,6 @@ const storage::RecordTable *listOf(const ConflictRow &conflict)
                ? nullptr
                : storage::findRecordTable(std::string(word(conflict.record.type)) + "_" +
                                           conflict.field.substr(0, point));
-}
-
-/// The cell that the conflict is about; null when it is not there any more.
-storage::Cell *cellOf(RecordRows &rows, const ConflictRow &conflict)
-{
-    if (!rows.isThere())
-        return nullptr;
-    storage::Row *row = &*rows.main;
-    const auto *table = &storage::tablesOf(conflict.record.type).front();
-    auto field = std::string_view(conflict.field);
-    if (const auto *list = listOf(conflict)) {
-        auto &items = rows.rowsOf(*list);
-        const auto item = items.find(storage::Cell{conflict.item.value_or(0)});
-        if (item == items.end())
-            return nullptr;
-        table = list;
-        row = &item->second;
-        field.remove_prefix(field.find('.') + 1);
-    }
-    const auto column = columnOf(*table, field);
-    return column < row->size() ? &(*row)[column] : nullptr;
 }
 
 bool takeValue(Decided &decided, const ConflictRow &conflict)
@@ -84,6 +62,26 @@ bool withdraw(Decided &decided, const ConflictRow &conflict, Moment now)
 }
 
 } // namespace
+
+storage::Cell *cellOf(RecordRows &rows, const ConflictRow &conflict)
+{
+    if (!rows.isThere())
+        return nullptr;
+    storage::Row *row = &*rows.main;
+    const auto *table = &storage::tablesOf(conflict.record.type).front();
+    auto field = std::string_view(conflict.field);
+    if (const auto *list = listOf(conflict)) {
+        auto &items = rows.rowsOf(*list);
+        const auto item = items.find(storage::Cell{conflict.item.value_or(0)});
+        if (item == items.end())
+            return nullptr;
+        table = list;
+        row = &item->second;
+        field.remove_prefix(field.find('.') + 1);
+    }
+    const auto column = columnOf(*table, field);
+    return column < row->size() ? &(*row)[column] : nullptr;
+}
 
 bool canBeTaken(const ConflictRow &conflict)
 {

@@ -6,6 +6,7 @@
 #include "core/base/Result.h"
 #include "core/merge/MergeState.h"
 #include "core/storage/Journal.h"
+#include "core/storage/RecordRows.h"
 
 #include <set>
 
@@ -16,6 +17,9 @@ struct Decided {
     MergeState state;
     std::set<RecordRef> touched;
 };
+
+/// The cell of its record's rows that a conflict is about; null when it is not there any more.
+storage::Cell *cellOf(storage::RecordRows &rows, const storage::ConflictRow &conflict);
 
 /// Whether what lost can take its place by itself. Of an ordered list it cannot: the row may have
 /// another place by now.

@@ -5,6 +5,7 @@
 #include "core/merge/PhotoIndex.h"
 #include "core/storage/RecordRows.h"
 
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <set>
@@ -44,6 +45,10 @@ struct ReplayMemory {
     PhotoIndex photos;
     /// change_ids of changes that were left out.
     std::set<std::string> setAside;
+    /// Which change decided a conflict last, by the conflict's id.
+    std::map<std::int64_t, std::string> deciders;
+    /// Conflicts that two copies decided differently.
+    std::set<std::int64_t> contested;
 
     const std::string &writerOf(RecordRef record, const std::string &field) const;
     bool wasSeen(RecordRef record, const std::string &field, const storage::Cell &value) const;

@@ -265,23 +265,6 @@ void Turn::playProfile()
     m_touched.insert({RecordType::Project, 1});
 }
 
-void Turn::playConflicts()
-{
-    for (const auto &edit : m_content.conflicts) {
-        const auto id = std::get<std::int64_t>(edit.key(0));
-        const auto known = m_after.conflicts.find(id);
-        if (edit.kind == RowChange::Delete) {
-            m_after.conflicts.erase(id);
-        } else if (edit.kind == RowChange::Insert || known != m_after.conflicts.end()) {
-            Row row = edit.kind == RowChange::Insert ? Row(storage::conflictColumnCount)
-                                                     : storage::rowOf(known->second);
-            for (std::size_t i = 0; i < edit.after.size(); ++i)
-                row[i] = edit.after[i].value_or(row[i]);
-            m_after.conflicts.insert_or_assign(id, storage::conflictOf(row));
-        }
-    }
-}
-
 void Turn::addConflict(storage::ConflictRow conflict)
 {
     conflict.id = conflictId(conflict);

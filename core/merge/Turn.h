@@ -70,6 +70,12 @@ private:
     void reviveNamed();
     void playProfile();
     void playConflicts();
+    void playDecision(const storage::ConflictRow &known, const RowEdit &edit);
+    /// Another copy had decided otherwise, earlier: the later word stands, and both are told as
+    /// something to decide.
+    void overrule(const storage::ConflictRow &known, ConflictDecision decision);
+    /// False when somebody wrote something else there since.
+    bool putDecided(const storage::ConflictRow &about, const Cell &stands, const Cell &loses);
 
     void addConflict(storage::ConflictRow conflict);
     void settleLost(RecordRef record, const std::string &field, std::optional<std::int64_t> item,

@@ -86,6 +86,96 @@ TEST_CASE(
     CHECK(two.wingOf(two.robin).note == "Four");
 }
 
+namespace {
+
+/// Both take each other's names in, and each decides otherwise; then they merge again.
+std::int64_t decideDifferently(TwoCopies &two, ConflictDecision ofRobin, ConflictDecision ofKim)
+{
+    two.rename(two.robin, "Port wing");
+    two.rename(two.kim(), "Left wing");
+    two.mergeBoth();
+    const auto id = two.robin->conflicts().front().id;
+    two.later(two.robin);
+    REQUIRE(two.robin->decide(id, ofRobin));
+    two.later(two.kim());
+    REQUIRE(two.kim()->decide(id, ofKim));
+    two.mergeBoth();
+    return id;
+}
+
+} // namespace
+
+TEST_CASE("Of two decisions that differ the later stands, and the other is told to both")
+{
+    TwoCopies two;
+    const bool isTakenLater = GENERATE(false, true);
+    const auto taken = ConflictDecision::Taken;
+    const auto kept = ConflictDecision::Kept;
+    const auto id =
+        decideDifferently(two, isTakenLater ? kept : taken, isTakenLater ? taken : kept);
+    CHECK(two.wingOf(two.robin).name == (isTakenLater ? "Port wing" : "Left wing"));
+    CHECK(two.wingOf(two.kim()).name == two.wingOf(two.robin).name);
+    for (auto *copy : {&two.robin, &two.kim()}) {
+        const auto conflicts = (*copy)->conflicts();
+        REQUIRE(conflicts.size() == 2);
+        for (const auto &conflict : conflicts) {
+            if (conflict.id == id) {
+                CHECK(conflict.decision == (isTakenLater ? taken : kept));
+                continue;
+            }
+            CHECK_FALSE(conflict.decision);
+            CHECK(conflict.kept == (isTakenLater ? "\"Port wing\"" : "\"Left wing\""));
+            CHECK(conflict.lost == (isTakenLater ? "\"Left wing\"" : "\"Port wing\""));
+            CHECK(conflict.kept_by.who == "Kim");
+            CHECK(conflict.lost_by.who == "Robin");
+        }
+    }
+}
+
+TEST_CASE("What two decisions left to decide is decided once, and stays so")
+{
+    TwoCopies two;
+    decideDifferently(two, ConflictDecision::Taken, ConflictDecision::Kept);
+    for (const auto &conflict : two.robin->conflicts()) {
+        if (conflict.decision)
+            continue;
+        two.later(two.robin);
+        REQUIRE(two.robin->decide(conflict.id, ConflictDecision::Taken));
+    }
+    two.mergeBoth();
+    CHECK(two.wingOf(two.kim()).name == "Port wing");
+    for (const auto &conflict : two.kim()->conflicts())
+        CHECK(conflict.decision);
+}
+
+TEST_CASE("Two who decided alike have nothing more to decide")
+{
+    TwoCopies two;
+    decideDifferently(two, ConflictDecision::Taken, ConflictDecision::Taken);
+    CHECK(two.wingOf(two.robin).name == "Port wing");
+    REQUIRE(two.robin->conflicts().size() == 1);
+    CHECK(two.robin->conflicts().front().decision == ConflictDecision::Taken);
+}
+
+TEST_CASE("Whoever decided first and takes that back leaves the other's word")
+{
+    TwoCopies two;
+    two.rename(two.robin, "Port wing");
+    two.rename(two.kim(), "Left wing");
+    two.mergeBoth();
+    const auto id = two.robin->conflicts().front().id;
+    two.later(two.robin);
+    REQUIRE(two.robin->decide(id, ConflictDecision::Taken));
+    two.later(two.kim());
+    REQUIRE(two.kim()->decide(id, ConflictDecision::Kept));
+    two.later(two.robin);
+    REQUIRE(two.robin->undo());
+    two.mergeBoth();
+    CHECK(two.wingOf(two.robin).name == "Left wing");
+    REQUIRE(two.robin->conflicts().size() == 1);
+    CHECK(two.robin->conflicts().front().decision == ConflictDecision::Kept);
+}
+
 TEST_CASE("Of two squawks with one number the earlier keeps it and the later gets a letter")
 {
     TwoCopies two;
