@@ -14413,6 +14413,10 @@
         <source>Nothing was changed: %1</source>
         <translation>Nichts wurde geändert: %1</translation>
     </message>
+    <message>
+        <source>What stands against it can be put right, and this tried again. Or write it down anew, and leave this out.</source>
+        <translation>Was dagegen steht, lässt sich in Ordnung bringen; versuchen Sie dies dann noch einmal. Oder schreiben Sie es neu auf, und lassen Sie dies weg.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictsView</name>

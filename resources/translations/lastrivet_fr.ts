@@ -14413,6 +14413,10 @@
         <source>Nothing was changed: %1</source>
         <translation>Rien n’a été modifié&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>What stands against it can be put right, and this tried again. Or write it down anew, and leave this out.</source>
+        <translation>Ce qui s’y oppose peut être corrigé&#xa0;; réessayez alors. Ou bien écrivez-le à nouveau, et laissez ceci de côté.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictsView</name>

@@ -187,12 +187,21 @@ void ConflictPanel::showButtons()
     m_take->setVisible(isOpen && m_conflict.canBeTaken);
     m_go->setVisible(isThere);
     setPrimary(*m_go, isOpen && !m_conflict.canBeTaken);
-    m_hint->setText(m_conflict.decision ? decisionIn(m_conflict)
-                    : m_conflict.canBeTaken
-                        ? QString()
-                        : tr("The other value cannot be put here by itself. Where it is the right "
-                             "one, go to the record and write it there; then keep what stands."));
+    m_hint->setText(hint());
     m_hint->setVisible(!m_hint->text().isEmpty());
+}
+
+QString ConflictPanel::hint() const
+{
+    if (m_conflict.decision)
+        return decisionIn(m_conflict);
+    if (m_conflict.kind == ConflictKind::SetAside)
+        return tr("What stands against it can be put right, and this tried again. Or write it down "
+                  "anew, and leave this out.");
+    if (m_conflict.canBeTaken)
+        return {};
+    return tr("The other value cannot be put here by itself. Where it is the right one, go to the "
+              "record and write it there; then keep what stands.");
 }
 
 void ConflictPanel::keep()
@@ -218,7 +227,8 @@ void ConflictPanel::decide(ConflictDecision decision)
     try {
         const auto done = m_session.project().decide(m_conflict.id, decision);
         if (!done) {
-            m_session.complain(tr("Nothing was changed: %1").arg(inWords(done.reason())));
+            const QString why = withFields(inWords(done.reason()), m_conflict.record.type);
+            m_session.complain(tr("Nothing was changed: %1").arg(why));
             return;
         }
         Q_EMIT m_session.said(toQt(done->label), true);

@@ -46,6 +46,8 @@ private:
     void buildActs(QLayout &layout);
     void showSides();
     void showButtons();
+    /// What was decided, or how to go about it where the buttons do not say it.
+    QString hint() const;
     void showLeftOut(std::int64_t seq);
     void decide(ConflictDecision decision);
 

@@ -117,17 +117,21 @@ QString summaryIn(const Records &records, const MergeConflict &conflict)
     return {};
 }
 
-QString reasonIn(const MergeConflict &conflict)
+QString withFields(QString sentence, RecordType type)
 {
-    QString reason = inWords(Message{conflict.reason, {}});
     const print::Wording words = screenWording();
-    for (const Field &field : describe(conflict.record.type).fields) {
+    for (const Field &field : describe(type).fields) {
         const QString name = toQt(field.name);
         if (name.contains(QLatin1Char('_')))
-            reason.replace(QRegularExpression(QStringLiteral("\\b%1\\b").arg(name)),
-                           tr("“%1”").arg(print::titleIn(words, &field)));
+            sentence.replace(QRegularExpression(QStringLiteral("\\b%1\\b").arg(name)),
+                             tr("“%1”").arg(print::titleIn(words, &field)));
     }
-    return reason;
+    return sentence;
+}
+
+QString reasonIn(const MergeConflict &conflict)
+{
+    return withFields(inWords(Message{conflict.reason, {}}), conflict.record.type);
 }
 
 QString decisionIn(const MergeConflict &conflict)

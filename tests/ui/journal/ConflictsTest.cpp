@@ -141,6 +141,54 @@ TEST_CASE("What one copy took back and the other went on with can be kept or wit
     CHECK(page.conflicts().undecided() == 0);
 }
 
+TEST_CASE("Why a change that was left out still does not fit is said in fields as people call them")
+{
+    TwoCopies copies;
+    Id<Component> shelf;
+    {
+        const auto project =
+            Project::open(copies.workshop.folder(), {&copies.workshop.clock, "Robin", false});
+        REQUIRE(project->change("Part made", [&](Edit &edit) {
+            Component made;
+            made.name = "Shelf";
+            shelf = edit.put(made);
+        }));
+    }
+    std::filesystem::remove_all(copies.other());
+    std::filesystem::copy(copies.workshop.folder(), copies.other(),
+                          std::filesystem::copy_options::recursive);
+    copies.elsewhere(20, "Squawk found", [&](Edit &edit) {
+        Squawk made;
+        made.number = "77";
+        made.title = "Loose nut";
+        made.component_id = shelf;
+        made.found_on = edit.today();
+        edit.put(made);
+    });
+    const auto session = copies.workshop.session();
+    copies.here(*session, 10, QStringLiteral("Part withdrawn"), [&](Edit &edit) {
+        edit.update(shelf, [&](Component &part) {
+            part.withdrawn_on = edit.today();
+            part.withdrawn_why = "Never built";
+        });
+    });
+    copies.workshop.clock.advance(std::chrono::minutes{60});
+    ui::JournalPage page(*session);
+    page.resize(1100, 680);
+    page.show();
+    ui::mergeInto(*session, ui::pathText(copies.other()), &page);
+    page.showDecisions();
+    REQUIRE(page.conflicts().undecided() == 1);
+    QString complaint;
+    QObject::connect(session.get(), &ui::Session::complained, &page,
+                     [&](const QString &sentence) { complaint = sentence; });
+    press(page, QStringLiteral("Try it again (T)"));
+    CHECK(complaint.contains(QStringLiteral("which is withdrawn")));
+    CHECK_FALSE(complaint.contains(QStringLiteral("component_id")));
+    CHECK(page.conflicts().undecided() == 1);
+    CHECK(says(page, QStringLiteral("Or write it down anew")));
+}
+
 TEST_CASE("What is no copy of the project is refused in one sentence, and nothing is changed")
 {
     Window window;
