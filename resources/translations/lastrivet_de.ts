@@ -14342,6 +14342,18 @@
         <source>What column %1 fills</source>
         <translation>Was Spalte %1 füllt</translation>
     </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>Left out: %1.</source>
+        <translation>Weggelassen: %1.</translation>
+    </message>
+    <message>
+        <source>Left out, as a column before it fills the same: %1.</source>
+        <translation>Weggelassen, weil eine Spalte davor dasselbe füllt: %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictPanel</name>

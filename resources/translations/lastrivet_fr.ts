@@ -14342,6 +14342,18 @@
         <source>What column %1 fills</source>
         <translation>Ce que remplit la colonne %1</translation>
     </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Colonne %1</translation>
+    </message>
+    <message>
+        <source>Left out: %1.</source>
+        <translation>Laissé de côté&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Left out, as a column before it fills the same: %1.</source>
+        <translation>Laissé de côté, car une colonne précédente remplit la même chose&#xa0;: %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictPanel</name>

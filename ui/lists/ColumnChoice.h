@@ -4,6 +4,7 @@
 
 #include "core/exchange/csv/CsvColumns.h"
 
+#include <QString>
 #include <QStringList>
 #include <QTableWidget>
 
@@ -28,17 +29,24 @@ public:
     void forget();
     exchange::CsvColumns chosen() const;
     void choose(int column, const QString &field);
+    /// Says which columns with anything in them do not come in, whatever becomes of the rows:
+    /// a blank and sentences, or nothing.
+    QString whatIsLeftOut() const;
 
 Q_SIGNALS:
     void chosenChanged();
 
 private:
     void keep();
+    QString fieldOf(int row) const;
+    QString headingOf(int row) const;
 
     std::vector<std::string> m_header;
     RecordType m_type = RecordType::Component;
     /// What was chosen for each column of the header.
     QStringList m_kept;
+    /// Which columns have anything in them.
+    std::vector<bool> m_isAny;
 };
 
 } // namespace lastrivet::ui

@@ -323,7 +323,8 @@ void ListDialog::planAnew()
         sentence += QLatin1Char(' ') + asSentence(errors.front().what);
     else
         sentence = withCurrencies(sentence, m_rows->plan());
-    say(sentence, errors.empty() && added > 0 && !m_session.isReadOnly());
+    say(sentence + m_columns->whatIsLeftOut(),
+        errors.empty() && added > 0 && !m_session.isReadOnly());
 }
 
 /// One sentence for a list with other columns than such records have; empty when it has them.
@@ -364,9 +365,9 @@ void ListDialog::take()
             say(asSentence(result.reason().front().what), false);
             return;
         }
-        m_session.say(withCurrencies(tr("%n rows brought in. Undo takes all of them back.", "",
-                                        int(result->import.added.size())),
-                                     *result));
+        const QString done = tr("%n rows brought in. Undo takes all of them back.", "",
+                                int(result->import.added.size()));
+        Q_EMIT m_session.said(withCurrencies(done, *result), true);
         accept();
     } catch (const Fault &fault) {
         say(tr("Nothing was brought in. %1").arg(inWords({fault.what(), {}})), false);

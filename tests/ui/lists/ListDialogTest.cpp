@@ -248,6 +248,42 @@ TEST_CASE("Columns that were chosen stay while the list is mended by hand")
     CHECK(steps::stepsOf(*session->records(), workshop.rudder).size() == 3);
 }
 
+TEST_CASE("Columns that do not come in are told before the list is taken in")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setType(RecordType::WorkSession);
+    dialog.setText(QStringLiteral(
+        "Date,Duration,Weather,,Blank,Remarks\n2026-03-01,1:30,rain,loose,,Skin cut\n"));
+    CHECK(dialog.summary().startsWith(QStringLiteral("1 new")));
+    CHECK(dialog.summary().endsWith(QStringLiteral("Left out: Weather, Column 4.")));
+    dialog.columns().choose(2, QStringLiteral("note"));
+    CHECK(dialog.summary().contains(QStringLiteral("Left out: Column 4.")));
+    CHECK(dialog.summary().endsWith(
+        QStringLiteral("Left out, as a column before it fills the same: Remarks.")));
+    dialog.columns().choose(2, QString());
+    dialog.setText(QStringLiteral("Date,Duration\n2026-03-01,1:30\n"));
+    CHECK_FALSE(dialog.summary().contains(QStringLiteral("Left out")));
+}
+
+TEST_CASE("A column that is headed as the screen calls a field fills that field")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setType(RecordType::Component);
+    dialog.setText(QStringLiteral("Code,Name,lies inside\nSK,Ski kit,\nSK-1,Left ski,SK\n"));
+    CHECK(dialog.columns().chosen() == exchange::CsvColumns{"code", "name", "parent_id"});
+    dialog.take();
+    const auto &parts = session->records()->components;
+    const auto kit = std::ranges::find(parts, std::string("SK"), &Component::code);
+    const auto ski = std::ranges::find(parts, std::string("SK-1"), &Component::code);
+    REQUIRE(kit != parts.end());
+    REQUIRE(ski != parts.end());
+    CHECK(ski->parent_id == kit->id);
+}
+
 TEST_CASE("Whether a list has headings is guessed anew for what it lists, until somebody says it")
 {
     Workshop workshop;
