@@ -145,6 +145,7 @@ void ColumnChoice::show(const exchange::CsvTable &table, RecordType type)
     m_isAny = filledColumns(table);
     setRowCount(0);
     setRowCount(int(table.header.size()));
+    QWidget *before = this;
     for (std::size_t i = 0; i < table.header.size(); ++i) {
         const int row = int(i);
         setItem(row, HeadingColumn, fixedItem(table.header[i]));
@@ -152,6 +153,9 @@ void ColumnChoice::show(const exchange::CsvTable &table, RecordType type)
         auto *box = fieldBox(type, isSame ? m_kept[row] : toQt(fields[i]), this);
         box->setAccessibleName(tr("What column %1 fills").arg(toQt(table.header[i])));
         setCellWidget(row, FieldColumn, box);
+        // Else they would come behind the buttons, which were there before them.
+        setTabOrder(before, box);
+        before = box;
         connect(box, &QComboBox::currentIndexChanged, this, &ColumnChoice::chosenChanged);
     }
 }

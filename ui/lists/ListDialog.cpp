@@ -81,6 +81,8 @@ void ListDialog::build()
     resize(940, 620);
     auto *leave = flatButton(tr("Cancel"), this);
     leave->setAutoDefault(false);
+    // Enter in a field ends what is chosen there; the list comes in by its button alone.
+    m_take->setAutoDefault(false);
     m_take->setProperty("primary", true);
     m_summary->setWordWrap(true);
     auto *middle = new QHBoxLayout;

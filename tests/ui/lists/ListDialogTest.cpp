@@ -248,6 +248,24 @@ TEST_CASE("Columns that were chosen stay while the list is mended by hand")
     CHECK(steps::stepsOf(*session->records(), workshop.rudder).size() == 3);
 }
 
+TEST_CASE("Enter in a field takes no list in, and Tab leads from the columns to what they fill")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::ListDialog dialog(*session);
+    dialog.setText(QStringLiteral("Code\tName\nLW-R1\tRib 1\n"));
+    dialog.show();
+    const auto before = session->records()->components.size();
+    for (auto *box : dialog.findChildren<QComboBox *>())
+        QTest::keyClick(box, Qt::Key_Return);
+    CHECK(dialog.isVisible());
+    CHECK(session->records()->components.size() == before);
+    const QWidget *next = dialog.columns().nextInFocusChain();
+    while (next != &dialog.columns() && !(next->focusPolicy() & Qt::TabFocus))
+        next = next->nextInFocusChain();
+    CHECK(next->accessibleName() == QStringLiteral("What column Code fills"));
+}
+
 TEST_CASE("Columns that do not come in are told before the list is taken in")
 {
     Workshop workshop;
