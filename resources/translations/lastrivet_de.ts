@@ -15965,6 +15965,10 @@
         <source>What</source>
         <translation>Was</translation>
     </message>
+    <message>
+        <source>Row %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LoadingPanel</name>

@@ -15965,6 +15965,10 @@
         <source>What</source>
         <translation>Quoi</translation>
     </message>
+    <message>
+        <source>Row %1: %2</source>
+        <translation>Ligne %1&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LoadingPanel</name>

@@ -310,16 +310,17 @@ void ListDialog::planAnew()
     }
     m_rows->show(exchange::dryRun(list.table, input().type, list.columns, m_session.project()),
                  m_headings->isChecked() ? 1 : 0);
-    const int wrong = m_rows->countOf(Fate::Wrong);
     const int added = m_rows->countOf(Fate::Added);
     QString sentence = tr("%1 new, %2 there already, %3 blank, %4 wrong.")
                            .arg(added)
                            .arg(m_rows->countOf(Fate::AlreadyThere))
                            .arg(m_rows->countOf(Fate::Blank))
-                           .arg(wrong);
+                           .arg(m_rows->countOf(Fate::Wrong));
     const auto &errors = m_rows->plan().errors;
-    if (wrong > 0)
-        sentence += QLatin1Char(' ') +
+    const QModelIndex first = m_rows->firstOf(Fate::Wrong);
+    m_view->scrollTo(first);
+    if (first.isValid())
+        sentence += QLatin1Char(' ') + m_rows->sentenceOf(first) + QLatin1Char(' ') +
                     tr("All rows have to be right; then all of them are taken in at once.");
     else if (!errors.empty())
         sentence += QLatin1Char(' ') + asSentence(errors.front().what);

@@ -51,6 +51,20 @@ int ListRows::countOf(exchange::CsvRow::Fate fate) const
     return int(std::ranges::count(m_plan.rows, fate, &exchange::CsvRow::fate));
 }
 
+QModelIndex ListRows::firstOf(exchange::CsvRow::Fate fate) const
+{
+    const auto &rows = m_plan.rows;
+    const auto found = std::ranges::find(rows, fate, &exchange::CsvRow::fate);
+    return found == rows.end() ? QModelIndex() : index(int(found - rows.begin()), WhatColumn);
+}
+
+QString ListRows::sentenceOf(const QModelIndex &index) const
+{
+    return tr("Row %1: %2")
+        .arg(index.siblingAtColumn(RowColumn).data().toString(),
+             index.siblingAtColumn(WhatColumn).data().toString());
+}
+
 int ListRows::rowCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : int(m_plan.rows.size());

@@ -21,6 +21,10 @@ public:
     void show(exchange::CsvPlan plan, int headings);
     const exchange::CsvPlan &plan() const { return m_plan; }
     int countOf(exchange::CsvRow::Fate fate) const;
+    /// The first row of that fate; invalid when there is none.
+    QModelIndex firstOf(exchange::CsvRow::Fate fate) const;
+    /// "Row 12: …", with all of what stands behind it in the list.
+    QString sentenceOf(const QModelIndex &index) const;
 
     int rowCount(const QModelIndex &parent = {}) const override;
     int columnCount(const QModelIndex &parent = {}) const override;

@@ -103,6 +103,9 @@ TEST_CASE("One wrong row keeps the whole list out, and says what is wrong with i
     dialog.take();
     CHECK(session->records()->components.size() == 4);
     CHECK(dialog.summary().contains(QStringLiteral("2 wrong")));
+    const auto first = dialog.rows().firstOf(Fate::Wrong);
+    CHECK(dialog.rows().sentenceOf(first).startsWith(QStringLiteral("Row 2: ")));
+    CHECK(dialog.summary().contains(dialog.rows().sentenceOf(first)));
 }
 
 TEST_CASE("Steps without headings get their columns by hand and their part from where they go")
