@@ -30,7 +30,8 @@ QComboBox *fieldBox(RecordType type, const QString &chosen, QWidget *parent)
     auto *box = new QComboBox(parent);
     box->addItem(ColumnChoice::tr("leave it out"), QString());
     for (const std::string_view name : exchange::csvFields(type)) {
-        if (!name.starts_with("withdrawn"))
+        // A list that an export wrote says it; nobody else's list is about what was withdrawn.
+        if (!name.starts_with("withdrawn") || toQt(name) == chosen)
             box->addItem(titleOf(*describe(type).find(name)), toQt(name));
     }
     box->setCurrentIndex(std::max(0, box->findData(chosen)));

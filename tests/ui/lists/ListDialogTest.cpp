@@ -288,6 +288,29 @@ TEST_CASE("Columns that do not come in are told before the list is taken in")
     CHECK_FALSE(dialog.summary().contains(QStringLiteral("Left out")));
 }
 
+TEST_CASE("What was withdrawn comes back as that from a list that an export wrote")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    const QString text = QStringLiteral("id,name,withdrawn_on,withdrawn_why\n"
+                                        "9001,Old rib,2025-01-05,Never built\n"
+                                        "9002,Rib,,\n");
+    ui::ListDialog dialog(*session);
+    dialog.setType(RecordType::Component);
+    dialog.setText(text);
+    CHECK_FALSE(dialog.summary().contains(QStringLiteral("Left out")));
+    dialog.take();
+    const auto *old = session->records()->find(Id<Component>{9001});
+    REQUIRE(old);
+    CHECK(old->withdrawn_why == "Never built");
+    CHECK(session->records()->findLive(Id<Component>{9002}));
+    ui::ListDialog again(*session);
+    again.setType(RecordType::Component);
+    again.setText(text);
+    CHECK(again.rows().countOf(Fate::AlreadyThere) == 2);
+    CHECK(again.rows().countOf(Fate::Wrong) == 0);
+}
+
 TEST_CASE("A column that is headed as the screen calls a field fills that field")
 {
     Workshop workshop;
