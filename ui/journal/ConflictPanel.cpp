@@ -227,7 +227,7 @@ void ConflictPanel::decide(ConflictDecision decision)
     try {
         const auto done = m_session.project().decide(m_conflict.id, decision);
         if (!done) {
-            const QString why = withFields(inWords(done.reason()), m_conflict.record.type);
+            const QString why = withNames(inWords(done.reason()), m_conflict.record);
             m_session.complain(tr("Nothing was changed: %1").arg(why));
             return;
         }

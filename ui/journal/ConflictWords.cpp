@@ -13,6 +13,8 @@
 #include <QRegularExpression>
 
 #include <chrono>
+#include <cstdint>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -53,11 +55,21 @@ QString valueIn(const Records &records, const MergeConflict &conflict,
     return text.isEmpty() ? tr("nothing") : text;
 }
 
+/// Without the number that the program gave a record, which says nothing to people.
+QString withoutId(QString sentence, RecordRef record)
+{
+    constexpr std::int64_t longerThanPeopleGive = 1'000'000'000;
+    if (record.id >= longerThanPeopleGive)
+        sentence.remove(QStringLiteral(" %1").arg(record.id));
+    return sentence;
+}
+
 } // namespace
 
 QString recordIn(const Records &records, const MergeConflict &conflict)
 {
-    return screenWording().sentence(designated(records, conflict.record));
+    return withoutId(screenWording().sentence(designated(records, conflict.record)),
+                     conflict.record);
 }
 
 QString fieldIn(const Records &records, const MergeConflict &conflict)
@@ -117,21 +129,21 @@ QString summaryIn(const Records &records, const MergeConflict &conflict)
     return {};
 }
 
-QString withFields(QString sentence, RecordType type)
+QString withNames(QString sentence, RecordRef record)
 {
     const print::Wording words = screenWording();
-    for (const Field &field : describe(type).fields) {
+    for (const Field &field : describe(record.type).fields) {
         const QString name = toQt(field.name);
         if (name.contains(QLatin1Char('_')))
             sentence.replace(QRegularExpression(QStringLiteral("\\b%1\\b").arg(name)),
                              tr("“%1”").arg(print::titleIn(words, &field)));
     }
-    return sentence;
+    return withoutId(std::move(sentence), record);
 }
 
 QString reasonIn(const MergeConflict &conflict)
 {
-    return withFields(inWords(Message{conflict.reason, {}}), conflict.record.type);
+    return withNames(inWords(Message{conflict.reason, {}}), conflict.record);
 }
 
 QString decisionIn(const MergeConflict &conflict)

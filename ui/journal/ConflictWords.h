@@ -20,8 +20,8 @@ QString lostIn(const Records &records, const MergeConflict &conflict);
 QString authorIn(const Records &records, const MergeConflict::Change &change);
 /// One line for a list.
 QString summaryIn(const Records &records, const MergeConflict &conflict);
-/// A sentence about a record of the type, with fields as people call them.
-QString withFields(QString sentence, RecordType type);
+/// A sentence of the core about a record, with fields as people call them.
+QString withNames(QString sentence, RecordRef record);
 /// Why a change was left out, with fields as people call them.
 QString reasonIn(const MergeConflict &conflict);
 /// What the decision was; empty while there is none.

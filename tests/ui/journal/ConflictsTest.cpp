@@ -13,8 +13,10 @@
 #include "ui/widgets/MessageLine.h"
 
 #include <QCheckBox>
+#include <QLabel>
 #include <QListView>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSettings>
 #include <QTest>
 
@@ -150,6 +152,7 @@ TEST_CASE("Why a change that was left out still does not fit is said in fields a
             Project::open(copies.workshop.folder(), {&copies.workshop.clock, "Robin", false});
         REQUIRE(project->change("Part made", [&](Edit &edit) {
             Component made;
+            made.code = "SH";
             made.name = "Shelf";
             shelf = edit.put(made);
         }));
@@ -187,6 +190,10 @@ TEST_CASE("Why a change that was left out still does not fit is said in fields a
     CHECK_FALSE(complaint.contains(QStringLiteral("component_id")));
     CHECK(page.conflicts().undecided() == 1);
     CHECK(says(page, QStringLiteral("Or write it down anew")));
+    static const QRegularExpression givenNumber(QStringLiteral("\\d{10}"));
+    for (const auto *label : page.conflicts().findChildren<QLabel *>())
+        CHECK_FALSE(label->text().contains(givenNumber));
+    CHECK_FALSE(complaint.contains(givenNumber));
 }
 
 TEST_CASE("What is no copy of the project is refused in one sentence, and nothing is changed")
