@@ -205,6 +205,20 @@ class Csv(TerminalTest):
         self.assertEqual(answer.code, 0)
         self.assertIn("colour", answer.err)
 
+    def test_columns_without_a_heading_are_told_where_anything_stands_in_them(self):
+        path = self.write("parts.csv", "code,name,,\nX1,Bracket,,\nX2,Clip,,steel\n")
+        answer = self.run_program("import", self.project, path, "--as", "components")
+        self.assertEqual(answer.code, 0)
+        told, = answer.err.splitlines()
+        self.assertIn("that name no field: column 4.", told)
+
+    def test_a_list_in_utf_16_is_taken_in(self):
+        path = self.folder / "parts.txt"
+        path.write_bytes("code\tname\r\nX1\tFlügel\r\n".encode("utf-16"))
+        self.ask("import", self.project, path, "--as", "components")
+        self.assertEqual(self.database("SELECT name FROM component WHERE code = 'X1'"),
+                         [{"name": "Flügel"}])
+
     def test_a_column_that_stands_twice_is_told_as_that(self):
         path = self.write("parts.csv", "code,name,Name,colour\nX1,Bracket,Clip,red\n")
         answer = self.run_program("import", self.project, path, "--as", "components")

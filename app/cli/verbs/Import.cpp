@@ -86,6 +86,12 @@ void warnOfTime(const std::string &file, exchange::TimeColumn time, Terminal &te
                                       file));
 }
 
+bool isAnyIn(const exchange::CsvTable &table, std::size_t column)
+{
+    return std::ranges::any_of(table.rows,
+                               [column](const auto &row) { return !row[column].empty(); });
+}
+
 void warnOfColumns(const std::string &file, const exchange::CsvTable &table,
                    const exchange::CsvColumns &columns, RecordType type, Terminal &terminal)
 {
@@ -96,9 +102,13 @@ void warnOfColumns(const std::string &file, const exchange::CsvTable &table,
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const bool isTold = time == exchange::TimeColumn::IsClock &&
                             exchange::plainHeader(table.header[i]) == "time";
-        if (columns[i].empty() && !isTold &&
-            std::ranges::find(doubled, table.header[i]) == doubled.end())
-            unknown.push_back(table.header[i]);
+        const auto &header = table.header[i];
+        if (!columns[i].empty() || isTold || std::ranges::find(doubled, header) != doubled.end())
+            continue;
+        if (!exchange::plainHeader(header).empty())
+            unknown.push_back(header);
+        else if (isAnyIn(table, i))
+            unknown.push_back(fmt::format("column {}", i + 1));
     }
     if (!doubled.empty())
         terminal.complain(

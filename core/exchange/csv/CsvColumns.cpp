@@ -216,7 +216,8 @@ std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type)
     const auto columns = columnsByHeader(table, type);
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const auto name = asFieldName(table.header[i], type);
-        if (columns[i].empty() && std::find(columns.begin(), columns.end(), name) != columns.end())
+        if (!name.empty() && columns[i].empty() &&
+            std::find(columns.begin(), columns.end(), name) != columns.end())
             doubled.push_back(table.header[i]);
     }
     return doubled;

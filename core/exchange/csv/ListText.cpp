@@ -7,7 +7,10 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
+#include <cstdint>
+#include <optional>
 #include <string_view>
+#include <utility>
 
 namespace lastrivet::exchange {
 
@@ -20,20 +23,53 @@ constexpr std::array<char16_t, 32> signs{
     0x2039, 0x0152, 0,      0x017D, 0,      0,      0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
     0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0,      0x017E, 0x0178};
 
-/// Up to U+FFFF (Unicode Standard, table 3-6).
-void append(std::string &text, char16_t letter)
+/// As the Unicode Standard has it in table 3-6.
+void append(std::string &text, char32_t letter)
 {
-    const unsigned code = letter;
+    const auto code = std::uint32_t(letter);
+    const auto appendRest = [&text, code](int shift) {
+        for (; shift >= 0; shift -= 6)
+            text += char(0x80 | ((code >> shift) & 0x3F));
+    };
     if (code < 0x80) {
         text += char(code);
     } else if (code < 0x800) {
         text += char(0xC0 | (code >> 6));
-        text += char(0x80 | (code & 0x3F));
-    } else {
+        appendRest(0);
+    } else if (code < 0x10000) {
         text += char(0xE0 | (code >> 12));
-        text += char(0x80 | ((code >> 6) & 0x3F));
-        text += char(0x80 | (code & 0x3F));
+        appendRest(6);
+    } else {
+        text += char(0xF0 | (code >> 18));
+        appendRest(12);
     }
+}
+
+/// A text that begins with the mark of UTF-16, without it; nothing for any other, and for one whose
+/// halves of letters do not meet.
+std::optional<std::string> fromUtf16(std::string_view bytes)
+{
+    const bool isLittle = bytes.starts_with("\xFF\xFE");
+    if (bytes.size() % 2 != 0 || (!isLittle && !bytes.starts_with("\xFE\xFF")))
+        return std::nullopt;
+    const auto unitAt = [bytes, isLittle](std::size_t place) {
+        const auto first = std::uint32_t(static_cast<unsigned char>(bytes[place]));
+        const auto second = std::uint32_t(static_cast<unsigned char>(bytes[place + 1]));
+        return isLittle ? first | (second << 8) : (first << 8) | second;
+    };
+    std::string text;
+    for (std::size_t place = 2; place < bytes.size(); place += 2) {
+        std::uint32_t code = unitAt(place);
+        if (code >= 0xD800 && code < 0xE000) {
+            const std::uint32_t low = place + 2 < bytes.size() ? unitAt(place + 2) : 0;
+            if (code >= 0xDC00 || low < 0xDC00 || low >= 0xE000)
+                return std::nullopt;
+            code = 0x10000 + ((code - 0xD800) << 10) + (low - 0xDC00);
+            place += 2;
+        }
+        append(text, char32_t(code));
+    }
+    return text;
 }
 
 /// Whether a text that is no UTF-8 was meant to be, as its mark or most of its letters beyond ASCII
@@ -58,6 +94,8 @@ bool isDamagedUtf8(std::string_view text)
 
 std::string listText(std::string bytes)
 {
+    if (auto text = fromUtf16(bytes))
+        return std::move(*text);
     if (!firstNotUtf8(bytes) || bytes.find('\0') != std::string::npos || isDamagedUtf8(bytes))
         return bytes;
     std::string text;
@@ -65,7 +103,7 @@ std::string listText(std::string bytes)
         const auto code = static_cast<unsigned char>(byte);
         const std::size_t place = std::size_t(code) - 0x80;
         const bool isSign = code >= 0x80 && place < signs.size() && signs[place] != 0;
-        append(text, isSign ? signs[place] : char16_t(code));
+        append(text, isSign ? char32_t(signs[place]) : char32_t(code));
     }
     return text;
 }

@@ -51,6 +51,9 @@ TEST_CASE("Columns are known by their headers, and others are left out")
     CHECK(columnsByHeader(*table, RecordType::PartLine) ==
           CsvColumns{"name", "part_number", "", "", "component_id"});
     CHECK(doubledColumns(*table, RecordType::PartLine) == std::vector<std::string>{"name"});
+    const auto nameless = readCsv("Name,,\nx,,");
+    REQUIRE(nameless);
+    CHECK(doubledColumns(*nameless, RecordType::PartLine).empty());
 }
 
 TEST_CASE("A list of parts finds the parents within itself and on record")

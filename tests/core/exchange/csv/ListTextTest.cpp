@@ -17,6 +17,20 @@ TEST_CASE("A list in code page 1252 is read as such, one in UTF-8 stays as it is
     CHECK(listText(std::string("\xff\0x", 3)) == std::string("\xff\0x", 3));
 }
 
+TEST_CASE("A list in UTF-16 is read by the mark in front of it, in either order")
+{
+    const std::string_view little("\xFF\xFEN\0\xFC\0\t\0\xAC\x20\n\0", 12);
+    const std::string_view big("\xFE\xFF\0N\0\xFC\0\t\x20\xAC\0\n", 12);
+    CHECK(listText(std::string(little)) == "Nü\t€\n");
+    CHECK(listText(std::string(big)) == "Nü\t€\n");
+    // U+1F6E9, in two halves; one of them alone is no letter.
+    CHECK(listText(std::string("\xFF\xFE\x3D\xD8\xE9\xDE", 6)) == "\xF0\x9F\x9B\xA9");
+    const std::string half("\xFF\xFE\x3D\xD8N\0", 6);
+    CHECK(listText(half) == half);
+    const std::string odd("\xFF\xFEN\0\t", 5);
+    CHECK(listText(odd) == odd);
+}
+
 TEST_CASE("A list in UTF-8 with a bad byte in it is not read as another code, letter for letter")
 {
     for (const std::string_view damaged :
