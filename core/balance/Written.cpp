@@ -34,6 +34,10 @@ std::optional<Written> split(std::string_view text)
     if (read.ec != std::errc{} || !(written.number > -largest && written.number < largest))
         return std::nullopt;
     written.unit.assign(read.ptr, end);
+    for (char &c : written.unit)
+        c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
+    if (written.unit == "lbs")
+        written.unit = "lb";
     return written;
 }
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/PlainFigures.h"
 
+#include "core/base/Digits.h"
+
 #include <array>
 
 namespace lastrivet {
@@ -11,43 +13,62 @@ namespace {
 /// Space, and in UTF-8 the no-break, thin and narrow no-break ones.
 constexpr std::array<std::string_view, 4> spaces{" ", "\xC2\xA0", "\xE2\x80\x89", "\xE2\x80\xAF"};
 
-std::string withoutSpaces(std::string_view text)
+std::size_t figuresAtFront(std::string_view text)
 {
-    std::string plain;
-    while (!text.empty()) {
-        std::size_t length = 0;
-        for (const auto space : spaces) {
-            if (text.starts_with(space))
-                length = space.size();
-        }
-        if (length == 0)
-            plain += text.front();
-        text.remove_prefix(length == 0 ? 1 : length);
-    }
-    return plain;
+    std::size_t count = 0;
+    while (count < text.size() && isDigit(text[count]))
+        ++count;
+    return count;
 }
 
-bool isFigure(char c)
+/// How long the space at the front is; 0 when there is none.
+std::size_t spaceAtFront(std::string_view text)
 {
-    return c >= '0' && c <= '9';
+    for (const auto space : spaces) {
+        if (text.starts_with(space))
+            return space.size();
+    }
+    return 0;
+}
+
+/// Between two figures a space parts thousands: "12 250". Nothing for "84 5" and "1 1/2".
+std::optional<std::string> withoutSpaces(std::string_view text)
+{
+    std::string plain;
+    bool isParted = false;
+    while (!text.empty()) {
+        const auto space = spaceAtFront(text);
+        if (space > 0) {
+            isParted = true;
+            text.remove_prefix(space);
+            continue;
+        }
+        const bool isBehindFigure = !plain.empty() && isDigit(plain.back());
+        if (isParted && isBehindFigure && isDigit(text.front()) && figuresAtFront(text) != 3)
+            return std::nullopt;
+        isParted = false;
+        plain += text.front();
+        text.remove_prefix(1);
+    }
+    return plain;
 }
 
 /// "1,850" and "12,000 mm", but not "0,125" or "1,85".
 bool couldBeThousand(std::string_view text, std::size_t comma)
 {
-    std::size_t after = comma + 1;
-    while (after < text.size() && isFigure(text[after]))
-        ++after;
     const auto before = text.substr(0, comma);
     const bool isNought = before == "0" || before == "-0" || before.empty();
-    return after - comma - 1 == 3 && !isNought;
+    return figuresAtFront(text.substr(comma + 1)) == 3 && !isNought;
 }
 
 } // namespace
 
 std::optional<std::string> plainFigures(std::string_view text)
 {
-    std::string plain = withoutSpaces(text);
+    const auto together = withoutSpaces(text);
+    if (!together)
+        return std::nullopt;
+    std::string plain = *together;
     const auto comma = plain.find(',');
     if (comma == std::string::npos)
         return plain;

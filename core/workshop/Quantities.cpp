@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/workshop/Quantities.h"
 
+#include "core/base/Digits.h"
 #include "core/base/PlainFigures.h"
 #include "core/workshop/Inches.h"
 
@@ -22,7 +23,7 @@ struct Unit {
     double factor;
 };
 
-constexpr std::array<Unit, 18> units{{
+constexpr std::array<Unit, 27> units{{
     {"in", Quantity::Length, 1},
     {"\"", Quantity::Length, 1},
     {"mm", Quantity::Length, 1 / millimetresOfInch},
@@ -32,21 +33,47 @@ constexpr std::array<Unit, 18> units{{
     {"in", Quantity::Run, 1.0 / 12},
     {"in-lb", Quantity::Torque, 1},
     {"inlb", Quantity::Torque, 1},
+    {"in-lbs", Quantity::Torque, 1},
+    {"inlbs", Quantity::Torque, 1},
+    {"lb-in", Quantity::Torque, 1},
+    {"lbin", Quantity::Torque, 1},
     {"ft-lb", Quantity::Torque, 12},
     {"ftlb", Quantity::Torque, 12},
+    {"ft-lbs", Quantity::Torque, 12},
+    {"ftlbs", Quantity::Torque, 12},
+    {"lb-ft", Quantity::Torque, 12},
+    {"lbft", Quantity::Torque, 12},
     {"n·m", Quantity::Torque, 1 / newtonMetresOfInchPound},
     {"n-m", Quantity::Torque, 1 / newtonMetresOfInchPound},
     {"nm", Quantity::Torque, 1 / newtonMetresOfInchPound},
     {"lb", Quantity::Force, 1},
+    {"lbs", Quantity::Force, 1},
     {"lbf", Quantity::Force, 1},
     {"n", Quantity::Force, 1 / newtonsOfPound},
     {"kn", Quantity::Force, 1000 / newtonsOfPound},
 }};
 
+/// "1 1/2" as "1-1/2": what stands before a fraction is no part of its upper number.
+std::string dashBeforeFraction(std::string_view text)
+{
+    std::string plain(text);
+    auto begin = std::min(plain.find('/'), plain.size());
+    if (begin == plain.size())
+        return plain;
+    while (begin > 0 && isDigit(plain[begin - 1]))
+        --begin;
+    auto end = begin;
+    while (end > 0 && plain[end - 1] == ' ')
+        --end;
+    if (end < begin && end > 0 && isDigit(plain[end - 1]))
+        plain.replace(end, begin - end, "-");
+    return plain;
+}
+
 /// The number and what stands behind it, without spaces, in lower case.
 std::pair<std::string, std::string> parts(std::string_view text)
 {
-    std::string plain = plainFigures(text).value_or(std::string());
+    std::string plain = plainFigures(dashBeforeFraction(text)).value_or(std::string());
     for (char &c : plain)
         c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
     const auto end = plain.find_last_of("0123456789.");

@@ -135,6 +135,10 @@ TEST_CASE(
     CHECK(*readArm("68.9 in", ArmUnit::Millimetres) == Approx(1750.06));
     CHECK(*readArm("1,75 m", ArmUnit::Millimetres) == Approx(1750));
     CHECK(*readWeight("84\xE2\x80\xAFkg", WeightUnit::Kilograms) == 84);
+    CHECK(*readWeight("185 LBS", WeightUnit::Kilograms) == Approx(83.914588));
+    CHECK(*readArm("1 850 mm", ArmUnit::Millimetres) == 1850);
+    CHECK_FALSE(readWeight("84 5", WeightUnit::Kilograms));
+    CHECK_FALSE(readArm("48 1/2", ArmUnit::Inches));
     // A thousand or a decimal: nobody can tell.
     CHECK_FALSE(readArm("1,850", ArmUnit::Millimetres));
     CHECK_FALSE(readArm("1,851.6", ArmUnit::Millimetres));

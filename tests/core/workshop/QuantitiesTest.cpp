@@ -34,6 +34,48 @@ TEST_CASE("Numbers of the workshop are read with their units, whatever units are
     CHECK(inUnits(1, Force, metric) == Approx(4.448222).epsilon(1e-6));
 }
 
+TEST_CASE("A whole number before a fraction is no part of it, with a dash between or a space")
+{
+    using enum Quantity;
+    const auto read = [](std::string_view text) {
+        return inTableUnits(text, Length, UnitSystem::Imperial);
+    };
+    CHECK(*read("1 1/2") == 1.5);
+    CHECK(*read("1-1/2") == 1.5);
+    CHECK(*read("2  3/4 in") == 2.75);
+    CHECK(*read("1 - 1/4") == 1.25);
+    CHECK(*read(" 3/32 in") == 3.0 / 32);
+    CHECK(*read("11/2") == 5.5);
+    CHECK_FALSE(read("1\xC2\xA0"
+                     "1/2"));
+}
+
+TEST_CASE("A space between figures parts thousands, and nothing else")
+{
+    using enum Quantity;
+    const auto read = [](std::string_view text) {
+        return inTableUnits(text, Number, UnitSystem::Imperial);
+    };
+    CHECK(*read("12 250") == 12250);
+    CHECK(*read("1 012 250.5") == 1012250.5);
+    CHECK(*read(" 84 ") == 84);
+    CHECK(*read("- 84") == -84);
+    CHECK_FALSE(read("84 5"));
+    CHECK_FALSE(read("12 2500"));
+    CHECK_FALSE(read("0 50"));
+}
+
+TEST_CASE("A torque is read however its unit is put")
+{
+    using enum Quantity;
+    for (const auto *text :
+         {"20 in-lb", "20 in lb", "20 in-lbs", "20 in lbs", "20 lb-in", "20 LB IN"})
+        CHECK(*inTableUnits(text, Torque, UnitSystem::Metric) == 20);
+    for (const auto *text : {"2 ft-lb", "2 ft lbs", "2 lb-ft", "2 Ft-Lbs"})
+        CHECK(*inTableUnits(text, Torque, UnitSystem::Metric) == 24);
+    CHECK(*inTableUnits("38 lbs", Force, UnitSystem::Metric) == 38);
+}
+
 TEST_CASE("A unit of something else, or no number, is refused in one sentence")
 {
     using enum Quantity;
