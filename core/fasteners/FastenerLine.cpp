@@ -69,6 +69,19 @@ bool takeNut(Spoken &spoken, std::string_view chunk)
     return nut.has_value();
 }
 
+/// A torque that was not read is told: the table's limits would stand in its place.
+std::optional<Message> whyNotRead(std::string_view chunk)
+{
+    auto rest = behindDrag(chunk);
+    const bool isDrag = rest && takeNumber(*rest);
+    if (!isDrag && !saysTorque(chunk))
+        return std::nullopt;
+    return Message{
+        "“{0}” was not understood: write both limits, as 50-70 in-lb, the drag as drag 6 "
+        "in-lb, and a comma between them.",
+        {std::string(chunk)}};
+}
+
 /// "M6", "M6x1", "M10x1.25", and no part number that begins alike.
 bool isMetric(std::string_view word)
 {
@@ -90,11 +103,23 @@ bool isThread(std::string_view word)
                               word.find_first_not_of("#0123456789/-") == std::string_view::npos);
 }
 
+/// "1/4-28 UNF": the count of its threads says that already.
+std::string_view withoutSeries(std::string_view words)
+{
+    for (const std::string_view series : {"UNJF", "UNJC", "UNF", "UNC"}) {
+        const bool isWord =
+            words.size() == series.size() || words.substr(0, series.size() + 1).ends_with(' ');
+        if (words.starts_with(series) && isWord)
+            return trimmed(words.substr(series.size()));
+    }
+    return words;
+}
+
 bool takeThread(Spoken &spoken, std::string_view chunk)
 {
     const auto end = std::min(chunk.find(' '), chunk.size());
     const auto word = chunk.substr(0, end);
-    const auto rest = trimmed(chunk.substr(end));
+    const auto rest = withoutSeries(trimmed(chunk.substr(end)));
     if (!isThread(word) || (!rest.empty() && !takeNut(spoken, rest)))
         return false;
     spoken.fastener.thread = word;
@@ -150,12 +175,16 @@ Result<Fastener, Message> readFastenerLine(std::string_view line)
     Spoken spoken;
     if (auto wrong = takePlace(spoken.fastener, parts.front()))
         return *wrong;
+    if (auto why = saysTorque(parts.front()) ? whyNotRead(parts.front()) : std::nullopt)
+        return *why;
     for (auto part = parts.begin() + 1; part != parts.end(); ++part) {
         const bool isKnown = takeLimits(spoken, *part) || takeDrag(spoken, *part) ||
                              takeThread(spoken, *part) || takeNut(spoken, *part) ||
                              takeLocking(spoken, *part);
         if (isKnown)
             continue;
+        if (auto why = whyNotRead(*part))
+            return *why;
         std::string &hardware = spoken.fastener.hardware;
         hardware += (hardware.empty() ? "" : ", ") + std::string(*part);
     }

@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/fasteners/SpokenWords.h"
 
+#include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
 #include "core/entry/Fold.h"
 
 #include <algorithm>
 #include <array>
+#include <string>
 #include <utility>
 
 namespace lastrivet::fasteners {
@@ -37,9 +39,22 @@ constexpr std::array<std::string_view, 4> dragWords{"drag ", "laufmoment ", "kle
 constexpr std::array<std::string_view, 3> shearWords{"shear", "scher", "cisaillement"};
 constexpr std::array<std::string_view, 3> tensionWords{"tension", "zug", "traction"};
 
+constexpr std::array<std::string_view, 4> inchPoundWords{"inlb", "inlbs", "lbin", "lbsin"};
+constexpr std::array<std::string_view, 4> footPoundWords{"ftlb", "ftlbs", "lbft", "lbsft"};
+
 bool isAny(std::string_view word, const auto &words)
 {
     return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+/// A unit without what stands between its letters: "in-lb", "in lb", "in·lb".
+std::string joined(std::string word)
+{
+    for (const std::string_view between : {" ", "-", "·", "\xC2\xA0"}) {
+        for (auto at = word.find(between); at != std::string::npos; at = word.find(between))
+            word.erase(at, between.size());
+    }
+    return word;
 }
 
 } // namespace
@@ -64,14 +79,28 @@ std::optional<workshop::Nut> nutSaid(std::string_view words)
 
 std::optional<TorqueUnit> torqueUnitSaid(std::string_view words)
 {
-    const auto word = entry::folded(words);
-    if (word == "in-lb" || word == "in lb" || word == "inlb" || word == "in-lbs")
+    const auto word = joined(entry::folded(words));
+    if (isAny(word, inchPoundWords))
         return TorqueUnit::InchPounds;
-    if (word == "ft-lb" || word == "ft lb" || word == "ftlb" || word == "ft-lbs")
+    if (isAny(word, footPoundWords))
         return TorqueUnit::FootPounds;
-    if (word == "n-m" || word == "nm" || word == "n m" || word == "n·m")
-        return TorqueUnit::NewtonMetres;
-    return std::nullopt;
+    return word == "nm" ? std::optional(TorqueUnit::NewtonMetres) : std::nullopt;
+}
+
+bool saysTorque(std::string_view words)
+{
+    for (std::size_t at = 0; at < words.size(); ++at) {
+        if (!isDigit(words[at]) || (at + 1 < words.size() && isDigit(words[at + 1])))
+            continue;
+        const auto behind = trimmed(words.substr(at + 1));
+        // "in-lb" is one word, "in lb" two, and more may follow.
+        const auto one = std::min(behind.find(' '), behind.size());
+        const auto two =
+            std::min(behind.find(' ', std::min(one + 1, behind.size())), behind.size());
+        if (torqueUnitSaid(behind.substr(0, one)) || torqueUnitSaid(behind.substr(0, two)))
+            return true;
+    }
+    return false;
 }
 
 std::optional<std::string_view> behindDrag(std::string_view words)

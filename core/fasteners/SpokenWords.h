@@ -14,6 +14,8 @@ namespace lastrivet::fasteners {
 std::optional<Locking> lockingSaid(std::string_view words);
 std::optional<workshop::Nut> nutSaid(std::string_view words);
 std::optional<TorqueUnit> torqueUnitSaid(std::string_view words);
+/// True where a unit of torque stands behind a number: "min 50 max 70 in-lb".
+bool saysTorque(std::string_view words);
 /// What stands behind the word for drag; nothing when the words do not begin with it.
 std::optional<std::string_view> behindDrag(std::string_view words);
 

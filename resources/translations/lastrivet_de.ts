@@ -1271,10 +1271,6 @@
         <translation>Der Wert gehört dazu.</translation>
     </message>
     <message>
-        <source>“%1” is no torque.</source>
-        <translation>„%1“ ist kein Drehmoment.</translation>
-    </message>
-    <message>
         <source>The chosen lines have different limits; torque each by itself.</source>
         <translation>Die gewählten Zeilen haben verschiedene Grenzen; ziehen Sie jede für sich an.</translation>
     </message>
@@ -7383,6 +7379,10 @@
     <message>
         <source>This row undid “{0}”; to have that again, make the change again.</source>
         <translation>Diese Zeile hat „{0}“ rückgängig gemacht; um es wieder zu haben, nehmen Sie die Änderung noch einmal vor.</translation>
+    </message>
+    <message>
+        <source>“{0}” was not understood: write both limits, as 50-70 in-lb, the drag as drag 6 in-lb, and a comma between them.</source>
+        <translation>„{0}“ wurde nicht verstanden: beide Grenzen als 50-70 in-lb schreiben, das Laufmoment als Laufmoment 6 in-lb, und ein Komma dazwischen.</translation>
     </message>
 </context>
 <context>

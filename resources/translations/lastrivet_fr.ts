@@ -1271,10 +1271,6 @@
         <translation>Écrivez la valeur.</translation>
     </message>
     <message>
-        <source>“%1” is no torque.</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas un couple.</translation>
-    </message>
-    <message>
         <source>The chosen lines have different limits; torque each by itself.</source>
         <translation>Les lignes choisies ont des limites différentes&#xa0;; serrez chacune séparément.</translation>
     </message>
@@ -7383,6 +7379,10 @@
     <message>
         <source>This row undid “{0}”; to have that again, make the change again.</source>
         <translation>Cette ligne a annulé «&#xa0;{0}&#xa0;»&#xa0;; pour y revenir, refaites la modification.</translation>
+    </message>
+    <message>
+        <source>“{0}” was not understood: write both limits, as 50-70 in-lb, the drag as drag 6 in-lb, and a comma between them.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’a pas été compris&#xa0;: écrire les deux limites sous la forme 50-70 in-lb, le frottement sous la forme frottement 6 in-lb, avec une virgule entre les deux.</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 
 #include "core/entry/SquawkLine.h"
 #include "core/fasteners/FastenerState.h"
+#include "core/fasteners/TorqueUnits.h"
 #include "core/project/acts/BenchActs.h"
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/SquawkActs.h"
@@ -14,7 +15,6 @@
 #include "ui/bench/BenchRows.h"
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
-#include "ui/parts/SectionTexts.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/RecordNames.h"
@@ -185,11 +185,12 @@ void BenchView::askTorque(const Fastener &fastener)
         .textMissing = tr("What did the wrench say?"),
     };
     m_torque->ask(question, [this, fastener, place](const ActLine::Answer &answer) {
-        if (const QString why = texts::whyNotTorque(answer.text); !why.isEmpty()) {
-            m_session.complain(why);
+        const auto read = fasteners::readTorque(withPoint(answer.text), fastener.torque_unit);
+        if (!read) {
+            m_session.complain(inWords(read.reason()));
             return false;
         }
-        const double value = *readNumber(answer.text);
+        const double value = *read;
         const QString label = fasteners::isOutside(fastener, value)
                                   ? tr("Torqued outside its limits: %1")
                                   : tr("Torqued: %1");

@@ -5,6 +5,7 @@
 #include "core/fasteners/FastenerLine.h"
 #include "core/fasteners/FastenerState.h"
 #include "core/fasteners/TorqueProposal.h"
+#include "core/fasteners/TorqueUnits.h"
 #include "core/measuring/MeasurementLine.h"
 #include "core/project/acts/BenchActs.h"
 #include "core/records/LockedByHand.h"
@@ -120,10 +121,6 @@ Id<Tool> lastWrench(const Records &records)
 bool writeTorques(Session &session, const std::vector<Id<Fastener>> &fasteners,
                   const ActLine::Answer &answer)
 {
-    if (const QString why = texts::whyNotTorque(answer.text); !why.isEmpty()) {
-        session.complain(why);
-        return false;
-    }
     const auto records = session.records();
     // An undo may have taken one away since it was asked about.
     if (!std::ranges::all_of(fasteners,
@@ -131,10 +128,16 @@ bool writeTorques(Session &session, const std::vector<Id<Fastener>> &fasteners,
         session.complain(noLongerThere());
         return false;
     }
-    const double value = *readNumber(answer.text);
+    // Lines that are torqued at once have the same limits and unit.
+    const Fastener &first = *records->find(fasteners.front());
+    const auto read = fasteners::readTorque(withPoint(answer.text), first.torque_unit);
+    if (!read) {
+        session.complain(inWords(read.reason()));
+        return false;
+    }
+    const double value = *read;
     const QString name = nameOf(*records, fasteners);
-    // Lines that are torqued at once have the same limits.
-    const bool isOutside = fasteners::isOutside(*records->find(fasteners.front()), value);
+    const bool isOutside = fasteners::isOutside(first, value);
     const QString label = isOutside ? tr("%1: torqued outside its limits") : tr("%1: torqued");
     return session.change(label.arg(name), [&](Edit &edit) {
         for (const Id<Fastener> fastener : fasteners) {

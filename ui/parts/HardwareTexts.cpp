@@ -3,6 +3,7 @@
 #include "ui/parts/SectionTexts.h"
 
 #include "core/fasteners/FastenerState.h"
+#include "core/fasteners/TorqueUnits.h"
 #include "core/measuring/Series.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/NumberText.h"
@@ -158,26 +159,28 @@ void tickLocked(Edit &edit, std::int64_t id, bool isSet)
     setDay(edit, id, &Fastener::locked_on, isSet);
 }
 
-QString whyNotTorque(const QString &text)
+QString whyNotTorque(const Session &session, std::int64_t id, const QString &text)
 {
-    const auto value = readNumber(text);
-    if (text.isEmpty() || (value && *value > 0))
+    if (text.isEmpty())
         return {};
-    return QCoreApplication::translate("HardwareActs", "“%1” is no torque.").arg(text);
-}
-
-QString whyNotTorqueOf(const Session &, std::int64_t, const QString &text)
-{
-    return whyNotTorque(text);
+    const auto unit = find<Fastener>(session, id).torque_unit;
+    const auto value = fasteners::readTorque(withPoint(text), unit);
+    return value ? QString() : inWords(value.reason());
 }
 
 /// The value is of today unless a day is on record; without a value there is no day either.
 bool writeTorque(Edit &edit, std::int64_t id, const QString &text)
 {
-    if (!whyNotTorque(text).isEmpty())
-        return false;
+    std::optional<double> value;
+    if (!text.isEmpty()) {
+        const auto unit = edit.existing(Id<Fastener>{id}).torque_unit;
+        const auto read = fasteners::readTorque(withPoint(text), unit);
+        if (!read)
+            return false;
+        value = *read;
+    }
     edit.update(Id<Fastener>{id}, [&](Fastener &fastener) {
-        fastener.torque_value = text.isEmpty() ? std::nullopt : std::optional(*readNumber(text));
+        fastener.torque_value = value;
         if (!fastener.torque_value)
             fastener.torqued_on.reset();
         else if (!fastener.torqued_on)

@@ -53,7 +53,7 @@ constexpr std::array fastenerColumns{
                   .isNumber = true,
                   .text = texts::torqueValue,
                   .write = texts::writeTorque,
-                  .whyNot = texts::whyNotTorqueOf},
+                  .whyNot = texts::whyNotTorque},
     SectionColumn{QT_TRANSLATE_NOOP("Section", "Limits"), true, texts::torqueLimits},
     SectionColumn{.title = QT_TRANSLATE_NOOP("Section", "Marked"),
                   .isNumber = false,

@@ -50,8 +50,7 @@ void tickFitted(Edit &edit, std::int64_t id, bool isFitted);
 void tickMarked(Edit &edit, std::int64_t id, bool isMarked);
 void tickLocked(Edit &edit, std::int64_t id, bool isLocked);
 /// One sentence for what is no torque; empty for one, and for nothing at all.
-QString whyNotTorque(const QString &text);
-QString whyNotTorqueOf(const Session &session, std::int64_t id, const QString &text);
+QString whyNotTorque(const Session &session, std::int64_t id, const QString &text);
 bool writeTorque(Edit &edit, std::int64_t id, const QString &text);
 
 QString measurementWhat(const Session &session, std::int64_t id);

@@ -105,6 +105,43 @@ TEST_CASE("A wrong line says in one sentence what is wrong with it")
     CHECK(why("hinge, 70-50 in-lb") == "The lower limit 70 is above the upper limit 50.");
 }
 
+TEST_CASE("A torque that is not read as limits is told, and the table's do not stand in its place")
+{
+    for (const auto *torque :
+         {"30 in-lb", "torque 30 in-lb", "min 20 max 30 in-lb", "30 in lb dry", "max 3 N·m"}) {
+        CHECK(why("strap, AN4-7A, 1/4-28, " + std::string(torque)).find("was not understood") !=
+              std::string::npos);
+        CHECK(why("strap " + std::string(torque) + ", 1/4-28").find("was not understood") !=
+              std::string::npos);
+    }
+    CHECK(why("strap, 1/4-28, drag 6 lb").find("was not understood") != std::string::npos);
+    for (const auto *limits : {"20-30 lb-in", "20–30 in·lb", "20 to 30 in lbs", "20-30 In-Lb"}) {
+        const auto strap = read("strap, 1/4-28, " + std::string(limits));
+        CHECK(strap.torque_min == 20.0);
+        CHECK(strap.torque_max == 30.0);
+        CHECK(strap.torque_unit == TorqueUnit::InchPounds);
+    }
+    CHECK(read("drag strut bolt, drag strut, 1/4-28").hardware == "drag strut");
+    CHECK(read("hinge, 1/4-28 UNF, shear").torque_max == 40.0);
+    CHECK(read("hinge, 1/4-28 UNJF shear").torque_max == 40.0);
+}
+
+TEST_CASE("A torque is read in its own unit, and comes in the fastener's")
+{
+    using enum TorqueUnit;
+    CHECK(*readTorque("60", InchPounds) == 60);
+    CHECK(*readTorque("60 in-lb", InchPounds) == 60);
+    CHECK(*readTorque("5 ft-lb", InchPounds) == 60);
+    CHECK(*readTorque("9 Nm", NewtonMetres) == 9);
+    CHECK(*readTorque("60 in-lb", FootPounds) == 5);
+    // NIST SP 811: 1 lbf·in = 1.129 848 E-01 N·m.
+    CHECK(*readTorque("0,1129848 N·m", InchPounds) == Approx(1).epsilon(1e-6));
+    for (const auto *wrong : {"hard", "", "-5", "0", "0 in-lb", "60 mm", "6 2", "1e9"})
+        CHECK(english(readTorque(wrong, InchPounds).reason()) ==
+              "“" + std::string(wrong) +
+                  "” is no torque; write it as 20 in-lb, 2 ft-lb or 2.3 N·m.");
+}
+
 TEST_CASE("A proposal is in the fastener's unit, with the drag added to what the wrench is set to")
 {
     Fastener bolt;

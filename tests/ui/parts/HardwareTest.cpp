@@ -83,7 +83,8 @@ TEST_CASE("Twelve bolts are one line, which goes from fitted to sealed with one 
     QTest::keyClick(&list, Qt::Key_T);
     const QString torque = QStringLiteral("Torque on the wrench, 56 to 76 in-lb");
     window.enter(torque, QStringLiteral("hard"));
-    CHECK(window.complaint == QStringLiteral("“hard” is no torque."));
+    CHECK(window.complaint == QStringLiteral("“hard” is no torque; write it as 20 in-lb, "
+                                             "2 ft-lb or 2.3 N·m."));
     CHECK_FALSE(window.at(hinge).torqued_on.has_value());
     window.enter(QStringLiteral("With"), QStringLiteral("Torque wr"));
     window.enter(torque, QStringLiteral("70"));
@@ -115,6 +116,24 @@ TEST_CASE("A torque outside of the limits is said when it is written down")
     QTest::keyClick(&window.list(), Qt::Key_T);
     window.enter(QStringLiteral("Torque on the wrench, 56 to 76 in-lb"), QStringLiteral("77"));
     CHECK(window.session->project().undoLabel() == "rear hinge: torqued outside its limits");
+}
+
+TEST_CASE("A torque that is typed with another unit is written down in the fastener's own")
+{
+    HardwareWindow window;
+    const auto hinge =
+        window.add(QStringLiteral("12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin"));
+    window.show({RecordType::Fastener, hinge.value()});
+    const QString torque = QStringLiteral("Torque on the wrench, 56 to 76 in-lb");
+    window.list().setFocus();
+    QTest::keyClick(&window.list(), Qt::Key_T);
+    window.enter(torque, QStringLiteral("5 ft-lb"));
+    CHECK(window.at(hinge).torque_value == 60.0);
+    CHECK(window.session->project().undoLabel() == "rear hinge: torqued");
+    window.list().setFocus();
+    QTest::keyClick(&window.list(), Qt::Key_T);
+    window.enter(torque, QStringLiteral("70 in-lb"));
+    CHECK(window.at(hinge).torque_value == 70.0);
 }
 
 TEST_CASE("Bolts that an undo took away while their torque was asked for are told, not torqued")
