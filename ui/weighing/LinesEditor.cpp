@@ -98,8 +98,9 @@ void LinesEditor::buildView(const std::vector<LinesColumn> &columns)
     m_view->setItemDelegate(new WholeCell(m_view));
     m_view->setShowGrid(true);
     m_view->setTabKeyNavigation(false);
+    // Not by a click on the chosen cell: while Qt waits for its second one, keys go nowhere.
     m_view->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::DoubleClicked |
-                            QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked);
+                            QAbstractItemView::EditKeyPressed);
     m_view->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_view->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_view->verticalHeader()->hide();

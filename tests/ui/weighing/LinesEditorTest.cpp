@@ -107,6 +107,26 @@ TEST_CASE("What is still being typed into a line holds the window back like a li
     CHECK(opened.window.close());
 }
 
+TEST_CASE("What is typed right after a click on the chosen cell is all there")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    shown.view.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&shown.view));
+    QTableView &table = shown.lines(scales).view();
+    const QModelIndex reading = shown.lines(scales).model().index(0, 1);
+    table.setFocus();
+    table.setCurrentIndex(reading);
+    QTest::mouseClick(table.viewport(), Qt::LeftButton, {}, table.visualRect(reading).center());
+    QTest::keyClick(&table, Qt::Key_7);
+    auto *cell = qobject_cast<QLineEdit *>(QApplication::focusWidget());
+    REQUIRE(cell);
+    QTest::keyClicks(cell, QStringLiteral("01"));
+    QTest::keyClick(cell, Qt::Key_Return);
+    QApplication::processEvents();
+    CHECK(shown.weighing().scale_readings.front().reading == 701);
+}
+
 TEST_CASE("The Tab key does not lead from a line to the button that takes it out")
 {
     Shown shown;
