@@ -23,7 +23,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// "18", "18-21", "18 to 21": one or two numbers.
+/// "18", "18-21", "18 to 21 °C": one or two numbers.
 std::optional<std::pair<double, double>> warmth(const QString &text)
 {
     const std::string typed = toStd(text.trimmed());
@@ -31,7 +31,8 @@ std::optional<std::pair<double, double>> warmth(const QString &text)
     auto range = takeRange(left);
     if (const auto one = range ? std::nullopt : takeNumber(left))
         range = std::pair(*one, *one);
-    const bool isRange = range && left.empty() && range->first <= range->second;
+    const bool isBare = left.empty() || left == "°C" || left == "°" || left == "C";
+    const bool isRange = range && isBare && range->first <= range->second;
     return isRange ? range : std::nullopt;
 }
 
@@ -127,7 +128,10 @@ bool UseForm::readWarmth(MaterialUse &use)
         use.temperature_max = range->second;
     }
     if (!m_humidity->text().trimmed().isEmpty()) {
-        if (const auto humidity = readNumber(m_humidity->text()))
+        QString typed = m_humidity->text().trimmed();
+        if (typed.endsWith(QLatin1Char('%')))
+            typed.chop(1);
+        if (const auto humidity = readNumber(typed))
             use.humidity = *humidity;
         if (!use.humidity || *use.humidity < 0 || *use.humidity > 100) {
             hint(tr("“%1” is no humidity between 0 and 100 %.").arg(m_humidity->text()));

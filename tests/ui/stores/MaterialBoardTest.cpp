@@ -65,13 +65,15 @@ TEST_CASE("Sealant that cures keeps its closing open, which stands beside the lo
     press(board.use(), QStringLiteral("Keep the use"));
     CHECK(says(board.use(), QStringLiteral("“soon” is no time to cure; write 14 d or 24 h.")));
     type(board.use(), QStringLiteral("Cures for"), QStringLiteral("14 d"));
-    type(board.use(), QStringLiteral("Temperature, °C"), QStringLiteral("18-21"));
+    type(board.use(), QStringLiteral("Temperature, °C"), QStringLiteral("18-21 °C"));
+    type(board.use(), QStringLiteral("Humidity, %"), QStringLiteral("55 %"));
     press(board.use(), QStringLiteral("Keep the use"));
     REQUIRE(window.records()->material_uses.size() == 1);
     const MaterialUse &use = *window.records()->material_uses.begin();
     CHECK(use.component_id == window.workshop.bay);
     CHECK(use.cure_minutes == Minutes{14 * 24 * 60});
     CHECK(use.temperature_max == 21.0);
+    CHECK(use.humidity == 55.0);
     CHECK_FALSE(board.use().isVisible());
     bool isHeld = false;
     for (auto *view : board.findChildren<QListView *>()) {
