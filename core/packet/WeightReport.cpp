@@ -38,10 +38,13 @@ std::optional<Moment> calibratedUntil(const Tool &tool, Moment day)
 void addScales(WeightReport &report, const Records &records)
 {
     for (const auto &scale : report.weighing->scale_readings) {
-        WeightReport::Scale line{scale.point, scale.reading, scale.tare, scale.arm, {}, {}};
+        WeightReport::Scale line{scale.point, scale.reading, scale.tare, scale.arm, {}, {}, false};
         if (const Tool *tool = records.findLive(scale.tool_id)) {
             line.tool = toolName(*tool);
             line.calibrated_until = calibratedUntil(*tool, *report.weighing->weighed_on);
+            line.was_uncalibrated =
+                readiness::wasUncalibrated(*tool, *report.weighing->weighed_on,
+                                           [](const std::optional<Moment> &) { return true; });
         }
         report.scales.push_back(std::move(line));
     }

@@ -24,6 +24,8 @@ struct WeightReport {
         /// Name and serial number of the scale, and until when its calibration holds.
         std::string tool;
         std::optional<Moment> calibrated_until;
+        /// It needs calibration, and had none that held on the day.
+        bool was_uncalibrated = false;
     };
     struct Case {
         std::string name;

@@ -5,6 +5,8 @@
 #include "core/readiness/CalibrationAt.h"
 #include "core/stores/Soon.h"
 
+#include <algorithm>
+
 namespace lastrivet::stores {
 
 namespace {
@@ -33,6 +35,15 @@ void note(ToolStanding &standing, const Tool &tool, RecordRef record, Moment use
         standing.outside.push_back(record);
 }
 
+/// Whether the aeroplane stood on it, under one point or several.
+bool stoodOn(const Weighing &weighing, const Tool &tool)
+{
+    const auto &scales = weighing.scale_readings;
+    return std::any_of(scales.begin(), scales.end(), [&](const Weighing::ScaleReading &scale) {
+        return scale.tool_id == tool.id;
+    });
+}
+
 } // namespace
 
 ToolStanding standingOf(const Tool &tool, const Records &records, Moment asOf)
@@ -56,6 +67,12 @@ ToolStanding standingOf(const Tool &tool, const Records &records, Moment asOf)
             happened(measurement.measured_on, asOf))
             note(standing, tool, {RecordType::Measurement, measurement.id.value()},
                  *measurement.measured_on, asOf);
+    }
+    for (const Weighing &weighing : records.weighings) {
+        if (!weighing.withdrawn_on && stoodOn(weighing, tool) &&
+            happened(weighing.weighed_on, asOf))
+            note(standing, tool, {RecordType::Weighing, weighing.id.value()}, *weighing.weighed_on,
+                 asOf);
     }
     return standing;
 }

@@ -24,7 +24,7 @@ struct ToolStanding {
     /// Until it is due again; below zero after it. None without a calibration.
     std::optional<std::int64_t> days_left;
     bool has_certificate = false;
-    /// Torques and measurements on record with it.
+    /// Torques, measurements and weighings on record with it.
     std::int64_t uses = 0;
     /// Of those: made while it was not in calibration.
     std::vector<RecordRef> outside;

@@ -7384,6 +7384,10 @@
         <source>“{0}” was not understood: write both limits, as 50-70 in-lb, the drag as drag 6 in-lb, and a comma between them.</source>
         <translation>„{0}“ wurde nicht verstanden: beide Grenzen als 50-70 in-lb schreiben, das Laufmoment als Laufmoment 6 in-lb, und ein Komma dazwischen.</translation>
     </message>
+    <message>
+        <source>NOT in calibration when weighed</source>
+        <translation>beim Wiegen NICHT kalibriert</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -20888,6 +20892,10 @@
     <message>
         <source>Not all lines are in this sum: some lack something.</source>
         <translation>Nicht alle Zeilen sind in dieser Summe: Manchen fehlt etwas.</translation>
+    </message>
+    <message>
+        <source>Not in calibration when it was weighed: %1.</source>
+        <translation>Beim Wiegen nicht kalibriert: %1.</translation>
     </message>
 </context>
 <context>

@@ -7384,6 +7384,10 @@
         <source>“{0}” was not understood: write both limits, as 50-70 in-lb, the drag as drag 6 in-lb, and a comma between them.</source>
         <translation>«&#xa0;{0}&#xa0;» n’a pas été compris&#xa0;: écrire les deux limites sous la forme 50-70 in-lb, le frottement sous la forme frottement 6 in-lb, avec une virgule entre les deux.</translation>
     </message>
+    <message>
+        <source>NOT in calibration when weighed</source>
+        <translation>HORS étalonnage lors de la pesée</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -20888,6 +20892,10 @@
     <message>
         <source>Not all lines are in this sum: some lack something.</source>
         <translation>Toutes les lignes ne sont pas dans cette somme&#xa0;: à certaines il manque quelque chose.</translation>
+    </message>
+    <message>
+        <source>Not in calibration when it was weighed: %1.</source>
+        <translation>Hors étalonnage lors de la pesée&#xa0;: %1.</translation>
     </message>
 </context>
 <context>

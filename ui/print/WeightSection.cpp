@@ -70,6 +70,15 @@ QString within(const Wording &words, const std::optional<bool> &isWithin)
     return words.text(*isWithin ? "within the limits" : "OUTSIDE the limits");
 }
 
+QString calibration(const Wording &words, const WeightReport::Scale &scale)
+{
+    const QString until = words.day(scale.calibrated_until);
+    if (!scale.was_uncalibrated)
+        return until;
+    const QString why = words.text("NOT in calibration when weighed");
+    return until.isEmpty() ? why : until + QStringLiteral(", ") + why;
+}
+
 void drawHowWeighed(Pages &pages, const WeightReport &report)
 {
     const Wording &words = pages.wording();
@@ -99,7 +108,7 @@ void drawHowWeighed(Pages &pages, const WeightReport &report)
                                {figure(words, scale.reading - scale.tare, weightDecimals)},
                                {figure(words, scale.arm, armDecimals(report.units))},
                                {asIs(scale.tool)},
-                               {words.day(scale.calibrated_until)}}});
+                               {calibration(words, scale)}}});
     drawTable(pages, table);
     pages.advance(points(8));
 }

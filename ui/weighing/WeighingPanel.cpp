@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/weighing/WeighingPanel.h"
 
+#include "core/readiness/CalibrationAt.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/weighing/LinesEditor.h"
@@ -28,6 +29,22 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int leftWidth = 340;
+
+/// The scales that needed calibration and had none that held on the day.
+QStringList scalesOutside(const Records &records, const Weighing &weighing)
+{
+    QStringList names;
+    for (const auto &scale : weighing.scale_readings) {
+        const Tool *tool = records.findLive(scale.tool_id);
+        const bool isOutside =
+            tool && weighing.weighed_on &&
+            readiness::wasUncalibrated(*tool, *weighing.weighed_on,
+                                       [](const std::optional<Moment> &) { return true; });
+        if (isOutside && !names.contains(toQt(tool->name)))
+            names << toQt(tool->name);
+    }
+    return names;
+}
 
 } // namespace
 
@@ -234,10 +251,14 @@ void WeighingPanel::showResult(const Weighing &weighing)
         if (const auto chord = balance::chordOf(*envelope, empty->units))
             sum.percent_mac = (sum.cg - chord->lemac) * 100 / chord->length;
     }
-    const QString weighed = tr("Empty weight as weighed: %1").arg(balanceText(sum, empty->units));
-    m_sum->setText(isAllThere ? weighed
-                              : weighed + QLatin1Char('\n') +
-                                    tr("Not all lines are in this sum: some lack something."));
+    QStringList lines{tr("Empty weight as weighed: %1").arg(balanceText(sum, empty->units))};
+    if (!isAllThere)
+        lines << tr("Not all lines are in this sum: some lack something.");
+    const QStringList outside = scalesOutside(*m_session.records(), weighing);
+    if (!outside.isEmpty())
+        lines << tr("Not in calibration when it was weighed: %1.")
+                     .arg(outside.join(QStringLiteral("; ")));
+    m_sum->setText(lines.join(QLatin1Char('\n')));
 }
 
 /// Equipment, deviations and bulletins; of an older weighing nothing is told.

@@ -52,6 +52,12 @@ TEST_CASE("The weight report holds scales with their calibration, loadings and b
     // On the day of the weighing the second calibration was still to come.
     CHECK(report.scales[0].tool == "Scale A, 17");
     CHECK(report.scales[0].calibrated_until == on("2026-01-01"));
+    CHECK_FALSE(report.scales[0].was_uncalibrated);
+    project.change(weighing.scale_readings[0].tool_id,
+                   [](Tool &tool) { tool.needs_calibration = true; });
+    const auto needed = weightReport(project.records, project.profile, on("2026-05-01"));
+    CHECK(needed.scales[0].was_uncalibrated);
+    CHECK_FALSE(needed.scales[1].was_uncalibrated);
     REQUIRE(report.cases.size() == 1);
     CHECK(report.cases[0].sum.weight == 460);
     CHECK(report.cases[0].is_within == false);

@@ -141,6 +141,30 @@ TEST_CASE("A tool stands by its last calibration, and names what was done with i
     CHECK(standingOf(Tool{}, project.records, on("2026-01-01")).state == ToolState::NeedsNone);
 }
 
+TEST_CASE("A weighing on scales out of calibration is one of their uses outside of it")
+{
+    test::ProjectBuilder project;
+    Tool scale;
+    scale.name = "Scale";
+    scale.needs_calibration = true;
+    scale.calibrations = {calibration("2025-01-01", "2026-01-01")};
+    const auto id = project.add(scale);
+    const auto weighed = [&](std::string_view day) {
+        Weighing weighing;
+        weighing.weighed_on = on(day);
+        weighing.scale_readings = {{"left", 150, 0, 1800, id}, {"right", 152, 0, 1800, id}};
+        return project.add(weighing);
+    };
+    weighed("2026-01-01");
+    const auto late = weighed("2026-01-02");
+    weighed("2026-03-01");
+    const auto stands = standingOf(*project.records.find(id), project.records, on("2026-02-01"));
+    CHECK(stands.uses == 2);
+    CHECK(stands.outside == std::vector<RecordRef>{{RecordType::Weighing, late.value()}});
+    project.withdraw(late);
+    CHECK(standingOf(*project.records.find(id), project.records, on("2026-02-01")).outside.empty());
+}
+
 TEST_CASE("Expenses are added up by category and month, each currency for itself")
 {
     test::ProjectBuilder project;

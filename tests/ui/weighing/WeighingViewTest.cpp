@@ -77,6 +77,22 @@ TEST_CASE("The Tab key leads from the tare that is typed to the arm, past the ne
     CHECK(view.currentIndex().column() == 4);
 }
 
+TEST_CASE("A scale out of calibration is said beside the weight that came of it")
+{
+    Shown shown;
+    weighLikeTheHandbook(shown);
+    const QString said = QStringLiteral("Not in calibration when it was weighed: Floor scale.");
+    shown.session->change(QStringLiteral("Scale"), [](Edit &edit) {
+        Tool scale;
+        scale.name = "Floor scale";
+        scale.needs_calibration = true;
+        edit.put(scale);
+    });
+    CHECK_FALSE(test::says(shown.view, said));
+    shown.type(scales, 0, 5, "Floor scale");
+    CHECK(test::says(shown.view, said));
+}
+
 TEST_CASE("A negative tare, a strange unit and a tool that is not there get one sentence")
 {
     Shown shown;
