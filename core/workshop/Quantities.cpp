@@ -23,11 +23,13 @@ struct Unit {
     double factor;
 };
 
-constexpr std::array<Unit, 27> units{{
+constexpr std::array<Unit, 29> units{{
     {"in", Quantity::Length, 1},
     {"\"", Quantity::Length, 1},
     {"mm", Quantity::Length, 1 / millimetresOfInch},
     {"cm", Quantity::Length, 10 / millimetresOfInch},
+    {"m", Quantity::Length, 1000 / millimetresOfInch},
+    {"ft", Quantity::Length, 12},
     {"ft", Quantity::Run, 1},
     {"m", Quantity::Run, 1000 / (12 * millimetresOfInch)},
     {"in", Quantity::Run, 1.0 / 12},

@@ -94,11 +94,13 @@ Result<int, Message> rivetsOfSplice(double perInch, double share, double width)
     return counted(perInch > 0 && share > 0 && width > 0 ? perInch * share * width : 0);
 }
 
-Result<int, Message> rivetsThatFit(int rows, double width, double pitch)
+Result<int, Message> rivetsThatFit(double rows, double width, double pitch)
 {
-    if (rows < 1 || !(width > 0) || !(pitch > 0) || rows * width / pitch > largestCount)
+    if (!(rows >= 1) || rows != std::floor(rows))
+        return Message{"Rows are counted: 1, 2, 3 and so on.", {}};
+    if (!(width > 0) || !(pitch > 0) || rows * width / pitch > largestCount)
         return Message{"Rivets an inch, share, width and pitch are above zero.", {}};
-    return rows * int(std::floor(width / pitch + hair));
+    return int(rows * std::floor(width / pitch + hair));
 }
 
 Result<RivetSizes, Message> rivetSizes(double thickness)

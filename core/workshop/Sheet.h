@@ -35,8 +35,8 @@ Result<RivetsPerInch, Message> rivetsPerInch(double thickness, double diameter);
 /// the width, rounded up. Refuses what is not above zero.
 Result<int, Message> rivetsOfSplice(double perInch, double share, double width);
 
-/// How many rivets fit into rows over a width at a pitch.
-Result<int, Message> rivetsThatFit(int rows, double width, double pitch);
+/// How many rivets fit into rows over a width at a pitch. Refuses part of a row.
+Result<int, Message> rivetsThatFit(double rows, double width, double pitch);
 
 /// Rivet sizes for a sheet, by the rules that differ.
 struct RivetSizes {

@@ -7388,6 +7388,10 @@
         <source>NOT in calibration when weighed</source>
         <translation>beim Wiegen NICHT kalibriert</translation>
     </message>
+    <message>
+        <source>Rows are counted: 1, 2, 3 and so on.</source>
+        <translation>Reihen werden gezählt: 1, 2, 3 und so weiter.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7388,6 +7388,10 @@
         <source>NOT in calibration when weighed</source>
         <translation>HORS étalonnage lors de la pesée</translation>
     </message>
+    <message>
+        <source>Rows are counted: 1, 2, 3 and so on.</source>
+        <translation>Les rangées se comptent&#xa0;: 1, 2, 3, etc.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -9,8 +9,6 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-#include <algorithm>
-
 namespace lastrivet::ui {
 
 namespace {
@@ -97,7 +95,7 @@ Sum roomSum()
                   {tr("Pitch"), Quantity::Length, 0.5}};
     sum.work = [](const Entered &entered) -> SumAnswer {
         const auto &n = entered.numbers;
-        const auto count = workshop::rivetsThatFit(int(std::clamp(n[0], 0.0, 1000.0)), n[1], n[2]);
+        const auto count = workshop::rivetsThatFit(n[0], n[1], n[2]);
         if (!count)
             return {{}, inWords(count.reason())};
         return {{{tr("Rivets"), QLocale().toString(*count), tr("rows × width / pitch"),

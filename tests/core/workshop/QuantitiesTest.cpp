@@ -18,6 +18,8 @@ TEST_CASE("Numbers of the workshop are read with their units, whatever units are
     CHECK(*inTableUnits("1/8", Length, imperial) == 0.125);
     CHECK(*inTableUnits("1-1/4 in", Length, metric) == 1.25);
     CHECK(*inTableUnits("25.4", Length, metric) == Approx(1));
+    CHECK(*inTableUnits("0,254 m", Length, imperial) == Approx(10));
+    CHECK(*inTableUnits("1.5 ft", Length, metric) == 18);
     CHECK(*inTableUnits("3,18 mm", Length, imperial) == Approx(3.18 / 25.4));
     CHECK(*inTableUnits("0,125", Length, imperial) == 0.125);
     // As the program itself writes it, with a no-break space.

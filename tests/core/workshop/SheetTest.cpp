@@ -32,6 +32,8 @@ TEST_CASE("The splice of AC 43.13-1B needs 37 rivets and has room for 40")
     // three quarters of them; two rows at four diameters hold 40. The text rounds 3.675 to 3.7.
     CHECK(*rivetsOfSplice(4.9, 0.75, 10) == 37);
     CHECK(*rivetsThatFit(2, 10, 4 * 0.125) == 40);
+    CHECK_FALSE(rivetsThatFit(2.5, 10, 0.5));
+    CHECK(*rivetsThatFit(5000, 10, 0.5) == 100000);
     const auto sizes = rivetSizes(0.032);
     REQUIRE(sizes);
     CHECK(sizes->target == Approx(0.096));
