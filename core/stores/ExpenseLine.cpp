@@ -96,6 +96,17 @@ bool mayBeTwoNumbers(std::string_view figures, int decimals)
     return mark == std::string_view::npos || figures.size() - mark - 1 != std::size_t(decimals);
 }
 
+/// "x 4.50 glue", behind a number that was no amount, but a count.
+bool isTimesPrice(std::string_view text)
+{
+    for (const std::string_view times : {"x", "X", "×", "*"}) {
+        const auto price = trimmed(text.substr(std::min(times.size(), text.size())));
+        if (text.starts_with(times) && !price.empty() && isDigit(price.front()))
+            return true;
+    }
+    return false;
+}
+
 Message askWhich(const std::string &figures)
 {
     std::string together = figures;
@@ -120,6 +131,9 @@ Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view
     const auto money = readMoney(amount, usualCurrency);
     if (!money)
         return money.reason();
+    if (isTimesPrice(rest))
+        return Message{"“{0}” is a count and a price: write what was paid for all of them.",
+                       {std::string(trimmed(line))}};
     Expense expense;
     expense.amount = money->minor_units;
     expense.currency = money->currency;

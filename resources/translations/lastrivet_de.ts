@@ -7392,6 +7392,10 @@
         <source>Rows are counted: 1, 2, 3 and so on.</source>
         <translation>Reihen werden gezählt: 1, 2, 3 und so weiter.</translation>
     </message>
+    <message>
+        <source>“{0}” is a count and a price: write what was paid for all of them.</source>
+        <translation>„{0}“ ist eine Anzahl mit einem Preis: schreiben Sie, was für alles zusammen bezahlt wurde.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7392,6 +7392,10 @@
         <source>Rows are counted: 1, 2, 3 and so on.</source>
         <translation>Les rangées se comptent&#xa0;: 1, 2, 3, etc.</translation>
     </message>
+    <message>
+        <source>“{0}” is a count and a price: write what was paid for all of them.</source>
+        <translation>«&#xa0;{0}&#xa0;» est un nombre avec un prix&#xa0;: écrivez ce qui a été payé pour le tout.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -148,6 +148,10 @@ TEST_CASE("The amount of an expense may have blanks between thousands and its si
                                       "write 12250,5, or the currency behind the amount.");
     CHECK(read("12 250 rivets") == "“12 250” may be one amount, or an amount and a count; write "
                                    "12250, or the currency behind the amount.");
+    for (const std::string line : {"3 x 4,50 glue", "3 × 4.50 glue", "4.50 EUR x3 glue", "3 * 4"})
+        CHECK(read(line) ==
+              "“" + line + "” is a count and a price: write what was paid for all of them.");
+    CHECK(read("4.50 x-ray of the weld") == "450 EUR |x-ray of the weld");
 }
 
 TEST_CASE("An expense is told in one line")
