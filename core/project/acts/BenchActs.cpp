@@ -6,6 +6,29 @@
 
 namespace lastrivet::acts {
 
+namespace {
+
+bool isBefore(const std::optional<Moment> &moment, Moment on)
+{
+    return moment && after(on, *moment);
+}
+
+/// What was broken to turn the nut, or was said of another torque, tells nothing about this one.
+void forgetTorqueBefore(Fastener &fastener, Moment on)
+{
+    if (isBefore(fastener.marked_on, on))
+        fastener.marked_on.reset();
+    if (fastener.torqued_on && isLockedByHand(fastener.locking) && isBefore(fastener.locked_on, on))
+        fastener.locked_on.reset();
+    if (!isBefore(fastener.accepted_on, on))
+        return;
+    fastener.accepted_on.reset();
+    fastener.accepted_by = {};
+    fastener.accepted_basis.clear();
+}
+
+} // namespace
+
 std::optional<FastenerAct> nextAct(const Fastener &fastener)
 {
     if (fastener.removed_on || fastener.withdrawn_on)
@@ -30,11 +53,9 @@ void fitFastener(Edit &edit, Id<Fastener> fastener, Moment on)
 void torqueFastener(Edit &edit, Id<Fastener> fastener, Moment on, double value)
 {
     edit.update(fastener, [on, value](Fastener &changed) {
+        forgetTorqueBefore(changed, on);
         changed.torqued_on = on;
         changed.torque_value = value;
-        // It was broken to turn the nut, and tells nothing about this torque.
-        if (changed.marked_on && after(on, *changed.marked_on))
-            changed.marked_on.reset();
     });
 }
 

@@ -17,7 +17,8 @@ enum class FastenerAct { Fit, Torque, Lock, Mark };
 std::optional<FastenerAct> nextAct(const Fastener &fastener);
 
 void fitFastener(Edit &edit, Id<Fastener> fastener, Moment on);
-/// `value` is in the fastener's own unit. A torque seal from before goes: it has to be put on anew.
+/// `value` is in the fastener's own unit. A torque seal, a split pin or wire, and an acceptance
+/// from before go: they have to be put on and given anew.
 void torqueFastener(Edit &edit, Id<Fastener> fastener, Moment on, double value);
 void lockFastener(Edit &edit, Id<Fastener> fastener, Moment on);
 /// The torque seal was put on.

@@ -175,6 +175,36 @@ TEST_CASE("A bolt that is torqued again has to be sealed again")
     CHECK(nextAct(*bench.records()->find(bolt)) == FastenerAct::Mark);
 }
 
+TEST_CASE("A bolt that is torqued again is to be locked again, and accepted again if it must be")
+{
+    test::ActBench bench;
+    Id<Fastener> bolt;
+    bench.change([&](Edit &edit) {
+        Fastener hinge;
+        hinge.component_id = bench.wing;
+        hinge.place = "Hinge";
+        hinge.torque_min = 20;
+        hinge.torque_max = 25;
+        hinge.locking = Locking::SplitPin;
+        hinge.fitted_on = hinge.torqued_on = hinge.locked_on = Moment::parse("2025-01-10");
+        hinge.torque_value = 27;
+        hinge.accepted_on = Moment::parse("2025-01-11");
+        hinge.accepted_by = bench.inspector;
+        hinge.accepted_basis = "Letter";
+        bolt = edit.put(hinge);
+    });
+    bench.change([&](Edit &edit) { torqueFastener(edit, bolt, *Moment::parse("2025-01-10"), 28); });
+    CHECK(bench.records()->find(bolt)->locked_on.has_value());
+    CHECK(bench.records()->find(bolt)->accepted_on.has_value());
+    bench.change([&](Edit &edit) { torqueFastener(edit, bolt, *Moment::parse("2025-01-12"), 35); });
+    const Fastener again = *bench.records()->find(bolt);
+    CHECK_FALSE(again.locked_on.has_value());
+    CHECK_FALSE(again.accepted_on.has_value());
+    CHECK_FALSE(again.accepted_by);
+    CHECK(again.accepted_basis.empty());
+    CHECK(nextAct(again) == FastenerAct::Lock);
+}
+
 TEST_CASE("A self-locking nut without a limit is done when it is fitted")
 {
     Fastener nut;
