@@ -15731,12 +15731,12 @@
         <translation>„%1“ ist keine Dauer; schreiben Sie sie als 2h15 oder 90m.</translation>
     </message>
     <message>
-        <source>“%1” is no number.</source>
-        <translation>„%1“ ist keine Zahl.</translation>
-    </message>
-    <message>
         <source>This is kept in %1; change its currency first.</source>
         <translation>Das steht in %1; zuerst die Währung ändern.</translation>
+    </message>
+    <message>
+        <source>“%1” is no whole number.</source>
+        <translation>„%1“ ist keine ganze Zahl.</translation>
     </message>
 </context>
 <context>

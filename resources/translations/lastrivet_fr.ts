@@ -15731,12 +15731,12 @@
         <translation>«&#xa0;%1&#xa0;» n’est pas une durée&#xa0;; écrivez 2h15 ou 90m.</translation>
     </message>
     <message>
-        <source>“%1” is no number.</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre.</translation>
-    </message>
-    <message>
         <source>This is kept in %1; change its currency first.</source>
         <translation>Ceci est en %1&#xa0;; changez d’abord la monnaie.</translation>
+    </message>
+    <message>
+        <source>“%1” is no whole number.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre entier.</translation>
     </message>
 </context>
 <context>

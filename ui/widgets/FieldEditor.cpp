@@ -182,7 +182,11 @@ private:
                 .arg(text, toQt(m_session.today().text()));
         if (m_field.name.ends_with("minutes"))
             return tr("“%1” is no duration; write it as 2h15 or 90m.").arg(text);
-        return tr("“%1” is no number.").arg(text);
+        if (m_field.type != FieldType::Real)
+            return tr("“%1” is no whole number.").arg(text);
+        // It says why, where a number may be read in two ways.
+        const auto number = readNumber(text);
+        return number ? QString() : inWords(number.reason());
     }
 
     Session &m_session;

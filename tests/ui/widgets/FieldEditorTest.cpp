@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/FieldEditor.h"
+
+#include "tests/ui/support/Workshop.h"
+#include "ui/shell/Session.h"
+#include "ui/widgets/RecordForm.h"
+
+#include <QLineEdit>
+#include <QLocale>
+#include <QTest>
+
+#include <catch2/catch.hpp>
+
+#include <string_view>
+
+namespace lastrivet::ui {
+
+TEST_CASE("What is no whole number is called that, and two readings of one are both said")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QString complained;
+    Id<PartLine> line;
+    Id<Fastener> bolt;
+    REQUIRE(session->change(QStringLiteral("Bolts"), [&](Edit &edit) {
+        PartLine listed;
+        listed.name = "Bolts";
+        listed.quantity = 4;
+        line = edit.put(listed);
+        Fastener fitted;
+        fitted.component_id = workshop.bay;
+        fitted.place = "Hinge";
+        bolt = edit.put(fitted);
+    }));
+    const auto type = [&](RecordType of, std::int64_t id, const char *field, const char *text) {
+        RecordForm form(*session, of, {{std::string_view(field)}});
+        QObject::connect(session.get(), &Session::complained, &form,
+                         [&](const QString &sentence) { complained = sentence; });
+        form.show(id);
+        test::picture(form, 300, 100, "record-form-number");
+        auto *number = form.findChild<QLineEdit *>();
+        number->selectAll();
+        QTest::keyClicks(number, QString::fromUtf8(text));
+        form.settle();
+    };
+    type(RecordType::PartLine, line.value(), "quantity", "2.5");
+    CHECK(complained == QStringLiteral("“2.5” is no whole number."));
+    CHECK(session->records()->find(line)->quantity == 4);
+    const QLocale before;
+    QLocale::setDefault(QLocale(QStringLiteral("de_DE")));
+    type(RecordType::Fastener, bolt.value(), "torque_max", "1.250");
+    QLocale::setDefault(before);
+    CHECK(complained == QStringLiteral("“1250 or 1,250” is no number."));
+    CHECK_FALSE(session->records()->find(bolt)->torque_max.has_value());
+}
+
+} // namespace lastrivet::ui
