@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/fasteners/TorqueProposal.h"
 
+#include "core/fasteners/SpokenWords.h"
 #include "core/fasteners/TorqueUnits.h"
 #include "core/workshop/Wrench.h"
 
@@ -53,6 +54,17 @@ Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::
     if (proposal.drag > proposal.most)
         return dragTooLarge(fastener, proposal.most);
     return proposal;
+}
+
+bool takeOwnLimit(TorqueProposal &proposal, const workshop::OwnLimit &own)
+{
+    const auto unit = torqueUnitSaid(own.unit);
+    if (!unit || !own.minimum || !own.maximum)
+        return false;
+    proposal.least = converted(*own.minimum, *unit, proposal.unit);
+    proposal.most = converted(*own.maximum, *unit, proposal.unit);
+    proposal.source = {own.source, "own"};
+    return true;
 }
 
 std::optional<Message> whyNotLimits(const Fastener &fastener)

@@ -5,6 +5,7 @@
 #include "core/base/Message.h"
 #include "core/base/Result.h"
 #include "core/records/Fastener.h"
+#include "core/workshop/OwnLimits.h"
 #include "core/workshop/Torque.h"
 
 #include <string_view>
@@ -35,6 +36,10 @@ struct TorqueProposal {
 /// Says in one sentence why there is none: no thread, one that is not in the table, a drag below
 /// zero or larger than what the nut is tightened to.
 Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::Nut nut);
+
+/// Puts a project's own limit in the place of the table's. False, and nothing is changed, when it
+/// has one end only or a unit that is none of torque.
+bool takeOwnLimit(TorqueProposal &proposal, const workshop::OwnLimit &own);
 
 /// Why limits and drag of a record cannot be so: a limit or the drag is below zero, the drag is
 /// larger than the upper limit, or the limits are the wrong way round.

@@ -20201,6 +20201,18 @@
         <source>%1: limits from the table</source>
         <translation>%1: Grenzen aus der Tabelle</translation>
     </message>
+    <message>
+        <source>%1: %2 to %3 %4, the project&apos;s own limit.</source>
+        <translation>%1: %2 bis %3 %4, eigene Grenze des Projekts.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s own limit: %1, from %2.</source>
+        <translation>Eigene Grenze des Projekts: %1, aus %2.</translation>
+    </message>
+    <message>
+        <source>From %1. The drawing of the maker comes first.</source>
+        <translation>Aus %1. Die Zeichnung des Herstellers geht vor.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::TroubleList</name>

@@ -20201,6 +20201,18 @@
         <source>%1: limits from the table</source>
         <translation>%1&#xa0;: limites du tableau</translation>
     </message>
+    <message>
+        <source>%1: %2 to %3 %4, the project&apos;s own limit.</source>
+        <translation>%1&#xa0;: de %2 à %3 %4, limite propre au projet.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s own limit: %1, from %2.</source>
+        <translation>Limite propre au projet&#xa0;: %1, d’après %2.</translation>
+    </message>
+    <message>
+        <source>From %1. The drawing of the maker comes first.</source>
+        <translation>D’après %1. Le dessin du constructeur prime.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::TroubleList</name>

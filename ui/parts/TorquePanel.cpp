@@ -3,11 +3,13 @@
 #include "ui/parts/TorquePanel.h"
 
 #include "core/fasteners/TorqueUnits.h"
+#include "core/workshop/Quantities.h"
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/workshop/RuleWords.h"
+#include "ui/workshop/Sum.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -18,6 +20,8 @@
 #include <QVBoxLayout>
 
 #include <cmath>
+#include <string>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -27,6 +31,11 @@ namespace {
 QString setting(double torque)
 {
     return numberText(torque, 4);
+}
+
+bool isOwn(const fasteners::TorqueProposal &proposal)
+{
+    return proposal.source.verified == "own";
 }
 
 QString unitOf(const Fastener &fastener)
@@ -88,10 +97,25 @@ workshop::Nut TorquePanel::nut() const
     return workshop::Nut(m_nut->currentData().toInt());
 }
 
+const workshop::OwnLimit *TorquePanel::own(const fasteners::TorqueProposal &proposal) const
+{
+    return workshop::ownLimit(m_own, workshop::torqueSubject(proposal.thread, word(proposal.nut)));
+}
+
+Result<fasteners::TorqueProposal, Message> TorquePanel::proposal(const Fastener &fastener,
+                                                                 workshop::Nut nut) const
+{
+    auto found = fasteners::proposalFor(fastener, nut);
+    const auto *limit = found ? own(*found) : nullptr;
+    if (limit)
+        fasteners::takeOwnLimit(*found, *limit);
+    return found;
+}
+
 /// Limits that are those of a nut in shear say how it is loaded.
 void TorquePanel::chooseNut(const Fastener &fastener)
 {
-    const auto shear = fasteners::proposalFor(fastener, workshop::Nut::Shear);
+    const auto shear = proposal(fastener, workshop::Nut::Shear);
     const bool isShear = shear && fastener.torque_max &&
                          std::abs(*fastener.torque_max - shear->most) < 0.01 * shear->most;
     m_nut->setCurrentIndex(isShear ? 1 : 0);
@@ -101,6 +125,8 @@ void TorquePanel::present(std::int64_t id)
 {
     const bool isOther = m_id != Id<Fastener>{id};
     m_id = Id<Fastener>{id};
+    m_own = workshop::ownLimits(
+        m_session.localState(workshop::ownLimitsKey).value.value_or(std::string()));
     const Fastener *fastener = m_session.records()->findLive(m_id);
     if (fastener && isOther)
         chooseNut(*fastener);
@@ -119,7 +145,7 @@ void TorquePanel::refresh()
 
 void TorquePanel::sayProposal(const Fastener &fastener)
 {
-    const auto found = fasteners::proposalFor(fastener, nut());
+    const auto found = proposal(fastener, nut());
     m_proposal = found ? std::optional(*found) : std::nullopt;
     m_source->setVisible(bool(found));
     m_drag->setVisible(bool(found));
@@ -131,9 +157,7 @@ void TorquePanel::sayProposal(const Fastener &fastener)
         return;
     }
     const QString unit = unitOf(fastener);
-    m_limits->setText(tr("%1: %2 to %3 %4, and never above %5 %4.")
-                          .arg(toQt(found->thread), numberText(found->least),
-                               numberText(found->most), unit, numberText(found->allowed)));
+    m_limits->setText(limitWords(*found));
     QStringList words;
     words << (found->drag > 0
                   ? tr("With the drag of %1 added: %2 to %3 %4.")
@@ -144,9 +168,33 @@ void TorquePanel::sayProposal(const Fastener &fastener)
     if (const QString warning = dragWarning(fastener); !warning.isEmpty())
         words << warning;
     m_drag->setText(words.join(QLatin1Char('\n')));
-    m_source->setText(
-        tr("%1; %2. For clean, dry threads; the drawing of the maker comes first.")
-            .arg(toQt(found->source.document), verifiedWords(found->source.verified)));
+    m_source->setText(sourceWords(*found));
+}
+
+QString TorquePanel::limitWords(const fasteners::TorqueProposal &proposal) const
+{
+    const QString thread = toQt(proposal.thread);
+    const QString unit = toQt(word(proposal.unit));
+    if (isOwn(proposal))
+        return tr("%1: %2 to %3 %4, the project's own limit.")
+            .arg(thread, numberText(proposal.least), numberText(proposal.most), unit);
+    const QString words = tr("%1: %2 to %3 %4, and never above %5 %4.")
+                              .arg(thread, numberText(proposal.least), numberText(proposal.most),
+                                   unit, numberText(proposal.allowed));
+    const auto *limit = own(proposal);
+    return limit ? words + QLatin1Char('\n') +
+                       tr("The project's own limit: %1, from %2.")
+                           .arg(ownText(*limit), toQt(limit->source))
+                 : words;
+}
+
+QString TorquePanel::sourceWords(const fasteners::TorqueProposal &proposal) const
+{
+    const QString document = toQt(proposal.source.document);
+    return isOwn(proposal)
+               ? tr("From %1. The drawing of the maker comes first.").arg(document)
+               : tr("%1; %2. For clean, dry threads; the drawing of the maker comes first.")
+                     .arg(document, verifiedWords(proposal.source.verified));
 }
 
 /// A worn self-locking nut runs down too easily.
@@ -164,6 +212,24 @@ QString TorquePanel::dragWarning(const Fastener &fastener) const
     return {};
 }
 
+std::optional<std::pair<double, double>> TorquePanel::levers() const
+{
+    const bool isAny = !m_extension->text().trimmed().isEmpty();
+    const auto lever = readNumber(m_lever->text());
+    const auto extension = readNumber(isAny ? m_extension->text() : QStringLiteral("0"));
+    if (lever && extension)
+        return std::pair(*lever, *extension);
+    if (lever || (extension && isAny))
+        return std::nullopt;
+    const auto inInches = [](const QString &text) {
+        return workshop::inTableUnits(withPoint(text), workshop::Quantity::Length,
+                                      UnitSystem::Imperial);
+    };
+    const auto first = inInches(m_lever->text());
+    const auto second = isAny ? inInches(m_extension->text()) : Result<double, Message>(0.0);
+    return first && second ? std::optional(std::pair(*first, *second)) : std::nullopt;
+}
+
 void TorquePanel::sayWrench(const Fastener &fastener)
 {
     std::optional<double> least = fastener.torque_min;
@@ -172,23 +238,21 @@ void TorquePanel::sayWrench(const Fastener &fastener)
     std::optional<double> most = fastener.torque_max;
     if (!most && m_proposal)
         most = m_proposal->most;
-    const auto lever = readNumber(m_lever->text());
-    const auto extension = m_extension->text().trimmed().isEmpty()
-                               ? Result<double, Message>(0.0)
-                               : readNumber(m_extension->text());
-    if (!lever || !extension || !most) {
+    const auto lengths = levers();
+    if (!lengths || !most) {
         m_setting->setText(most ? tr("Lever and extension in the same unit, from the middle of the "
                                      "grip to the drive, and from there to the nut.")
                                 : tr("Without limits there is nothing to set."));
         return;
     }
     const double drag = fastener.torque_drag.value_or(0);
-    const auto upper = fasteners::wrenchFor(*most, drag, *lever, *extension);
+    const auto [lever, extension] = *lengths;
+    const auto upper = fasteners::wrenchFor(*most, drag, lever, extension);
     if (!upper) {
         m_setting->setText(inWords(upper.reason()));
         return;
     }
-    const auto lower = fasteners::wrenchFor(least.value_or(*most), drag, *lever, *extension);
+    const auto lower = fasteners::wrenchFor(least.value_or(*most), drag, lever, extension);
     m_setting->setText(
         lower && *lower < *upper
             ? tr("Set the wrench to %1 to %2 %3.")

@@ -6,6 +6,8 @@
 #include "ui/parts/SectionAside.h"
 
 #include <optional>
+#include <utility>
+#include <vector>
 
 class QComboBox;
 class QLabel;
@@ -31,6 +33,14 @@ public:
 private:
     void build();
     workshop::Nut nut() const;
+    /// Of the table, or of the project where it has a limit of its own.
+    Result<fasteners::TorqueProposal, Message> proposal(const Fastener &fastener,
+                                                        workshop::Nut nut) const;
+    const workshop::OwnLimit *own(const fasteners::TorqueProposal &proposal) const;
+    QString limitWords(const fasteners::TorqueProposal &proposal) const;
+    QString sourceWords(const fasteners::TorqueProposal &proposal) const;
+    /// Lever and extension, both with a unit or both without.
+    std::optional<std::pair<double, double>> levers() const;
     void chooseNut(const Fastener &fastener);
     void refresh();
     void sayProposal(const Fastener &fastener);
@@ -40,6 +50,7 @@ private:
     Session &m_session;
     Id<Fastener> m_id;
     std::optional<fasteners::TorqueProposal> m_proposal;
+    std::vector<workshop::OwnLimit> m_own;
     QComboBox *m_nut;
     QLabel *m_limits;
     QLabel *m_source;

@@ -178,6 +178,22 @@ TEST_CASE("A proposal is in the fastener's unit, with the drag added to what the
     CHECK_FALSE(proposalFor(bolt, workshop::Nut::Tension));
 }
 
+TEST_CASE("A project's own limit with both ends stands in the place of the table's, in any unit")
+{
+    Fastener bolt;
+    bolt.thread = "1/4-28";
+    bolt.torque_drag = 6;
+    auto proposal = *proposalFor(bolt, workshop::Nut::Tension);
+    const auto table = proposal;
+    CHECK_FALSE(takeOwnLimit(proposal, {"torque 1/4-28 tension", {}, 60, "in-lb", "Letter"}));
+    CHECK_FALSE(takeOwnLimit(proposal, {"torque 1/4-28 tension", 5, 6, "turns", "Letter"}));
+    CHECK(proposal.most == table.most);
+    REQUIRE(takeOwnLimit(proposal, {"torque 1/4-28 tension", 4, 5, "ft-lb", "Letter"}));
+    CHECK(proposal.least == 48);
+    CHECK(proposal.setMost() == 66);
+    CHECK(proposal.source.document == "Letter");
+}
+
 TEST_CASE("The wrench is set lower by an extension, with the drag in the sum")
 {
     // TM 1-1500-204-23-9 para 8 works 300 in-lb with a lever of 10 and an extension of 4: 214.

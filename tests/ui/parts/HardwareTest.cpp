@@ -255,6 +255,39 @@ TEST_CASE("The table proposes limits with its source, and the wrench is set thro
     CHECK(says(panel, QStringLiteral("Set the wrench to 40 to 54.29 in-lb.")));
     type(panel, QStringLiteral("Extension"), QStringLiteral("-10"));
     CHECK(says(panel, QStringLiteral("must be shorter than the lever")));
+    // With their units, which may differ; one alone without tells nothing.
+    type(panel, QStringLiteral("Lever of the wrench"), QStringLiteral("25.4 cm"));
+    CHECK(says(panel, QStringLiteral("Lever and extension in the same unit")));
+    type(panel, QStringLiteral("Extension"), QStringLiteral("4 in"));
+    CHECK(says(panel, QStringLiteral("Set the wrench to 40 to 54.29 in-lb.")));
+}
+
+TEST_CASE("The project's own limit of a thread stands in the table's place beside a fastener too")
+{
+    HardwareWindow window;
+    const auto keep = [&](std::optional<double> least) {
+        const std::vector<workshop::OwnLimit> own{
+            {workshop::torqueSubject("1/4-28", "tension"), least, 55, "in-lb", "Drawing 12-3"}};
+        REQUIRE(
+            window.session->keepLocalState(workshop::ownLimitsKey, workshop::ownLimitsText(own)));
+    };
+    keep(45);
+    const auto hinge = window.add(QStringLiteral("hinge, 1/4-28, drag 6"));
+    window.show({RecordType::Fastener, window.bolt.value()});
+    window.show({RecordType::Fastener, hinge.value()});
+    auto &panel = *window.page.findChild<ui::TorquePanel *>();
+    CHECK(says(panel, QStringLiteral("1/4-28: 45 to 55 in-lb, the project's own limit.")));
+    CHECK(says(panel, QStringLiteral("With the drag of 6 added: 51 to 61 in-lb.")));
+    CHECK(says(panel, QStringLiteral("Drawing 12-3")));
+    press(panel, QStringLiteral("Take these limits"));
+    CHECK(window.at(hinge).torque_min == 45.0);
+    CHECK(window.at(hinge).torque_max == 55.0);
+    keep({});
+    window.show({RecordType::Fastener, window.bolt.value()});
+    window.show({RecordType::Fastener, hinge.value()});
+    CHECK(says(panel, QStringLiteral("1/4-28: 50 to 70 in-lb")));
+    CHECK(says(panel,
+               QStringLiteral("The project's own limit: at most 55\u00a0in-lb, from Drawing")));
 }
 
 TEST_CASE("What is measured again is drawn against its limits")
