@@ -31,8 +31,6 @@ EquipmentPanel::EquipmentPanel(Session &session, QWidget *parent)
     , m_count(new QLabel(this))
     , m_list(new RowListView(session.theme(), tr("Equipment"), this))
     , m_new(new QPushButton(tr("New equipment"), this))
-    , m_withdraw(new QPushButton(tr("Withdraw…"), this))
-    , m_ask(new ActLine(session, this))
     , m_form(new RecordForm(session, RecordType::Equipment,
                             {{"name"},
                              {"component_id"},
@@ -47,6 +45,9 @@ EquipmentPanel::EquipmentPanel(Session &session, QWidget *parent)
                              {"removed_on"},
                              {"note", true}},
                             this))
+    // As they stand: behind the form.
+    , m_ask(new ActLine(session, this))
+    , m_withdraw(new QPushButton(tr("Withdraw…"), this))
 {
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);

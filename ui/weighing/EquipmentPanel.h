@@ -45,9 +45,9 @@ private:
     QLabel *m_count;
     RowListView *m_list;
     QPushButton *m_new;
-    QPushButton *m_withdraw;
-    ActLine *m_ask;
     RecordForm *m_form;
+    ActLine *m_ask;
+    QPushButton *m_withdraw;
 };
 
 } // namespace lastrivet::ui

@@ -28,6 +28,8 @@ WeighingView::WeighingView(Session &session, QWidget *parent)
     , m_buttons(new QButtonGroup(this))
     , m_stack(new QStackedWidget(this))
     , m_sum(new QLabel(this))
+    // Before the panels, so that the Tab key leads from it into what was chosen.
+    , m_head(buildHead())
     , m_weighing(new WeighingPanel(session, this))
     , m_equipment(new EquipmentPanel(session, this))
     , m_loading(new LoadingPanel(session, this))
@@ -37,32 +39,39 @@ WeighingView::WeighingView(Session &session, QWidget *parent)
     work();
 }
 
-void WeighingView::build()
+QWidget *WeighingView::buildHead()
 {
     auto *head = new QWidget(this);
     auto *flow = new Flow(head);
-    const auto add = [&](const QString &words, QWidget *panel) {
+    const QStringList places{tr("Weighing"), tr("Equipment"), tr("Loading and limits")};
+    for (const QString &words : places) {
         auto *button = new QPushButton(words, this);
         button->setCheckable(true);
-        m_buttons->addButton(button, m_stack->addWidget(panel));
+        m_buttons->addButton(button, int(m_buttons->buttons().size()));
         flow->addWidget(button);
-        connect(button, &QPushButton::clicked, panel, [this, panel] { open(panel); });
-    };
-    add(tr("Weighing"), m_weighing);
-    add(tr("Equipment"), m_equipment);
-    add(tr("Loading and limits"), m_loading);
+    }
     auto *print = flatButton(tr("Print the report…"), this);
     flow->addWidget(print);
     flow->addWidget(m_sum);
+    connect(print, &QPushButton::clicked, this,
+            [this] { askToPrint(*this, m_session, PrintKind::Weight); });
+    return head;
+}
+
+void WeighingView::build()
+{
+    for (QWidget *panel : {static_cast<QWidget *>(m_weighing), static_cast<QWidget *>(m_equipment),
+                           static_cast<QWidget *>(m_loading)})
+        m_stack->addWidget(panel);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(12);
-    layout->addWidget(head);
+    layout->addWidget(m_head);
     layout->addWidget(m_stack, 1);
+    connect(m_buttons, &QButtonGroup::idClicked, this,
+            [this](int place) { open(m_stack->widget(place)); });
     connect(m_stack, &QStackedWidget::currentChanged, this,
             [this](int shown) { m_buttons->button(shown)->setChecked(true); });
-    connect(print, &QPushButton::clicked, this,
-            [this] { askToPrint(*this, m_session, PrintKind::Weight); });
 }
 
 void WeighingView::open(QWidget *panel)

@@ -29,6 +29,7 @@ public:
     QWidget *firstFocus() override;
 
 private:
+    QWidget *buildHead();
     void build();
     void open(QWidget *panel);
     void work();
@@ -37,6 +38,7 @@ private:
     QButtonGroup *m_buttons;
     QStackedWidget *m_stack;
     QLabel *m_sum;
+    QWidget *m_head;
     WeighingPanel *m_weighing;
     EquipmentPanel *m_equipment;
     LoadingPanel *m_loading;
