@@ -12,13 +12,36 @@ namespace lastrivet::measuring {
 
 namespace {
 
-/// "< 5 ohm", "> 1.4 mm", "28-36 ohm", "-2 to 2 mm".
+/// "20 ± 0.5 mm", "20 +/- 0.5 mm": what it is to be, and how far off it may be.
+bool takeTolerance(Measurement &measurement, std::string_view text)
+{
+    const auto wanted = takeNumber(text);
+    for (const std::string_view sign : {"±", "+/-", "+-"}) {
+        if (!wanted || !text.starts_with(sign))
+            continue;
+        text = trimmed(text.substr(sign.size()));
+        const auto off = takeNumber(text);
+        if (!off || *off < 0)
+            return false;
+        measurement.minimum = *wanted - *off;
+        measurement.maximum = *wanted + *off;
+        measurement.unit = text;
+        return true;
+    }
+    return false;
+}
+
+/// "< 5 ohm", "> 1.4 mm", "max 5 ohm", "28-36 ohm", "-2 to 2 mm".
 bool takeLimits(Measurement &measurement, std::string_view text)
 {
     for (const auto &[sign, limit] : {std::pair{"<", &Measurement::maximum},
                                       {"≤", &Measurement::maximum},
                                       {">", &Measurement::minimum},
-                                      {"≥", &Measurement::minimum}}) {
+                                      {"≥", &Measurement::minimum},
+                                      {"max. ", &Measurement::maximum},
+                                      {"max ", &Measurement::maximum},
+                                      {"min. ", &Measurement::minimum},
+                                      {"min ", &Measurement::minimum}}) {
         if (!text.starts_with(sign))
             continue;
         text = trimmed(text.substr(std::string_view(sign).size()));
@@ -28,7 +51,7 @@ bool takeLimits(Measurement &measurement, std::string_view text)
     }
     const auto range = takeRange(text);
     if (!range)
-        return false;
+        return takeTolerance(measurement, text);
     measurement.minimum = range->first;
     measurement.maximum = range->second;
     measurement.unit = text;

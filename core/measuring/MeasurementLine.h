@@ -11,8 +11,9 @@
 namespace lastrivet::measuring {
 
 /// What is to be measured in one line: its name and, behind a comma, its limits with their unit:
-/// `span of the stabiliser, 2740-2746 mm`, `bond, < 0.005 ohm`, `wall, > 1.4 mm`. A comma that no
-/// limits follow belongs to the name. Says in one sentence what is wrong.
+/// `span of the stabiliser, 2740-2746 mm`, `bond, < 0.005 ohm`, `wall, min 1.4 mm`,
+/// `travel, 20 ± 1 deg`. A comma that no limits follow belongs to the name. Says in one sentence
+/// what is wrong.
 Result<Measurement, Message> readMeasurementLine(std::string_view line);
 
 } // namespace lastrivet::measuring

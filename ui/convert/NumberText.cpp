@@ -31,6 +31,18 @@ QRegularExpressionMatch mayBeThousand(const QString &typed)
     return form.match(typed);
 }
 
+/// Both readings together are no number to anybody, and say in every complaint why.
+QString bothReadings(const QString &first, const QString &rest)
+{
+    return QCoreApplication::translate("Number", "%1 or %2")
+        .arg(first + rest, first + QLatin1Char(',') + rest);
+}
+
+bool hasDecimalComma()
+{
+    return QLocale().decimalPoint() == QLatin1String(",");
+}
+
 } // namespace
 
 QString numberText(double value, int figures)
@@ -60,18 +72,22 @@ QString countText(std::int64_t count)
 
 std::string withPoint(const QString &typed)
 {
-    if (QLocale().decimalPoint() != QLatin1String(","))
+    if (!hasDecimalComma())
         return toStd(typed);
-    // Both readings together are no number to anybody, and say in every complaint why.
     if (const auto match = mayBeThousand(typed); match.hasMatch())
-        return toStd(QCoreApplication::translate("Number", "%1 or %2")
-                         .arg(match.captured(1) + match.captured(2),
-                              match.captured(1) + QLatin1Char(',') + match.captured(2)) +
-                     match.captured(3));
+        return toStd(bothReadings(match.captured(1), match.captured(2)) + match.captured(3));
     QString plain = typed;
     if (plain.count(QLatin1Char(',')) == 1 && !plain.contains(QLatin1Char('.')))
         plain.replace(QLatin1Char(','), QLatin1Char('.'));
     return toStd(plain);
+}
+
+QString twoReadings(const QString &words)
+{
+    static const QRegularExpression form(
+        QStringLiteral("(?<![\\d.,])([1-9]\\d{0,2})\\.(\\d{3})(?![\\d.,])"));
+    const auto match = hasDecimalComma() ? form.match(words) : QRegularExpressionMatch();
+    return match.hasMatch() ? bothReadings(match.captured(1), match.captured(2)) : QString();
 }
 
 Result<double, Message> readNumber(const QString &text)

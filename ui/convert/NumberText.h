@@ -28,6 +28,10 @@ QString countText(std::int64_t count);
 /// but for inches, so it becomes "1125 or 1,125", which no reader takes for a number.
 std::string withPoint(const QString &typed);
 
+/// The first number among words that `withPoint` would not tell, in both its readings: in the
+/// limits "2.740-2.746 mm". Empty when there is none.
+QString twoReadings(const QString &words);
+
 /// What a person typed as a number; a point and the language's own sign are both understood, but
 /// for a point that may part thousands.
 Result<double, Message> readNumber(const QString &text);

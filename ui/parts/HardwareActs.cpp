@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/HardwareActs.h"
 
+#include "core/base/TypedNumber.h"
 #include "core/fasteners/FastenerLine.h"
 #include "core/fasteners/FastenerState.h"
+#include "core/fasteners/SpokenWords.h"
 #include "core/fasteners/TorqueProposal.h"
 #include "core/fasteners/TorqueUnits.h"
 #include "core/measuring/MeasurementLine.h"
@@ -248,6 +250,13 @@ void measureAgain(Session &session, ActLine &ask, std::int64_t id)
         });
 }
 
+/// A limit that is a thousand to one, and a little more than one to another.
+QString whyTwoReadings(std::string_view limits)
+{
+    const QString both = twoReadings(toQt(limits));
+    return both.isEmpty() ? QString() : inWords(Message{"“{0}” is no number.", {toStd(both)}});
+}
+
 constexpr std::array measurementsOffered{
     SectionAct{QT_TRANSLATE_NOOP("SectionActs", "Measure again…"), isMeasured, measureAgain},
 };
@@ -256,8 +265,16 @@ constexpr std::array measurementsOffered{
 
 QString whyNotFastener(const Session &, const QString &words)
 {
-    const auto read = fasteners::readFastenerLine(toStd(words));
-    return read ? QString() : inWords(read.reason());
+    const std::string line = toStd(words);
+    const auto read = fasteners::readFastenerLine(line);
+    if (!read)
+        return inWords(read.reason());
+    for (const std::string_view part : partsOfLine(line)) {
+        const bool isTorque = fasteners::saysTorque(part) || fasteners::behindDrag(part);
+        if (const QString why = isTorque ? whyTwoReadings(part) : QString(); !why.isEmpty())
+            return why;
+    }
+    return {};
 }
 
 QString whyNotFastenerFields(const void *fastener)
@@ -278,8 +295,14 @@ SectionAside *torquePanel(Session &session, QWidget *parent)
 
 QString whyNotMeasurement(const Session &, const QString &words)
 {
-    const auto read = measuring::readMeasurementLine(toStd(words));
-    return read ? QString() : inWords(read.reason());
+    const std::string line = toStd(words);
+    const auto read = measuring::readMeasurementLine(line);
+    if (!read)
+        return inWords(read.reason());
+    const bool isInInches = read->unit == "in" || read->unit == "\"";
+    if (isInInches || (!read->minimum && !read->maximum))
+        return {};
+    return whyTwoReadings(partsOfLine(line).back());
 }
 
 std::span<const SectionAct> measurementActs()

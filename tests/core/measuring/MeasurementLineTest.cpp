@@ -26,6 +26,26 @@ TEST_CASE("A line says what is measured and between which limits, with either si
     CHECK(sender->minimum == 28.5);
 }
 
+TEST_CASE("Limits may be written as what it is to be and how far off, or as a most and a least")
+{
+    for (const auto *line :
+         {"travel, 20 ± 0,5 deg", "travel, 20±0.5 deg", "travel, 20 +/- 0.5 deg"}) {
+        const auto travel = readMeasurementLine(line);
+        REQUIRE(travel);
+        CHECK(travel->what == "travel");
+        CHECK(travel->minimum == 19.5);
+        CHECK(travel->maximum == 20.5);
+        CHECK(travel->unit == "deg");
+    }
+    const auto most = readMeasurementLine("gap, max 2 mm");
+    CHECK(most->what == "gap");
+    CHECK(most->maximum == 2.0);
+    CHECK_FALSE(most->minimum);
+    CHECK(readMeasurementLine("wall, min. 1,4 mm")->minimum == 1.4);
+    CHECK(readMeasurementLine("travel, 20 ± much")->what == "travel, 20 ± much");
+    CHECK(readMeasurementLine("gap, max play")->what == "gap, max play");
+}
+
 TEST_CASE("A line without limits is all name, and limits the wrong way round are told")
 {
     const auto plain = readMeasurementLine("track of the main wheels, unloaded");

@@ -99,12 +99,17 @@ TEST_CASE("A point that may part thousands is asked about where decimals have a 
     for (const auto text : {"0.125", "1.25", "1.2505", "1250", "1250.125"})
         CHECK(plain(text) == text);
     CHECK(*readNumber(QStringLiteral("1,250")) == 1.25);
+    CHECK(twoReadings(QStringLiteral("2.740-2.746 mm")) == QStringLiteral("2740 or 2,740"));
+    CHECK(twoReadings(QStringLiteral("> 1.250 kg")) == QStringLiteral("1250 or 1,250"));
+    for (const auto text : {"2740-2746 mm", "1,5-2,5 mm", "0.125 mm", "9.5255-9.5500 mm"})
+        CHECK(twoReadings(QString::fromUtf8(text)).isEmpty());
 }
 
 TEST_CASE("A point is one for decimals where the language has it")
 {
     const Language english(QStringLiteral("en_US"));
     CHECK(*readNumber(QStringLiteral("1.250")) == 1.25);
+    CHECK(twoReadings(QStringLiteral("2.740-2.746 mm")).isEmpty());
 }
 
 TEST_CASE("A time is told alike with its day and alone, in every country")
