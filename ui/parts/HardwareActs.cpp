@@ -222,8 +222,9 @@ void measureAgain(Session &session, ActLine &ask, std::int64_t id)
          .toolLabel = tr("With"),
          .tool = record.tool_id,
          .textMissing = tr("Write the value.")},
-        [&session, before, what = toQt(record.what)](const ActLine::Answer &answer) {
-            const auto value = readNumber(answer.text);
+        [&session, before, what = toQt(record.what),
+         unit = record.unit](const ActLine::Answer &answer) {
+            const auto value = texts::readMeasured(answer.text, unit);
             if (!value) {
                 session.complain(inWords(value.reason()));
                 return false;

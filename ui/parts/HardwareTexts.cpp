@@ -189,6 +189,15 @@ bool writeTorque(Edit &edit, std::int64_t id, const QString &text)
     return true;
 }
 
+Result<double, Message> readMeasured(const QString &text, const std::string &unit)
+{
+    QString plain = text.trimmed();
+    const QString own = toQt(unit);
+    if (!own.isEmpty() && plain.endsWith(own))
+        plain.chop(own.size());
+    return readNumber(plain);
+}
+
 QString measurementWhat(const Session &session, std::int64_t id)
 {
     return toQt(find<Measurement>(session, id).what);
@@ -254,7 +263,7 @@ Tone measurementTone(const Session &session, std::int64_t id)
 
 bool writeMeasurement(Edit &edit, std::int64_t id, const QString &text)
 {
-    const auto value = readNumber(text);
+    const auto value = readMeasured(text, edit.existing(Id<Measurement>{id}).unit);
     if (!value && !text.isEmpty())
         return false;
     edit.update(Id<Measurement>{id}, [&](Measurement &measurement) {

@@ -2,10 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
+#include "core/base/Result.h"
 #include "core/project/Edit.h"
 #include "ui/parts/PartSection.h"
 
 #include <QString>
+
+#include <string>
 
 namespace lastrivet::ui {
 class Session;
@@ -53,6 +57,8 @@ void tickLocked(Edit &edit, std::int64_t id, bool isLocked);
 QString whyNotTorque(const Session &session, std::int64_t id, const QString &text);
 bool writeTorque(Edit &edit, std::int64_t id, const QString &text);
 
+/// A measured value, with or without the measurement's own unit behind it.
+Result<double, Message> readMeasured(const QString &text, const std::string &unit);
 QString measurementWhat(const Session &session, std::int64_t id);
 QString measurementLimits(const Session &session, std::int64_t id);
 QString measurementValue(const Session &session, std::int64_t id);

@@ -311,7 +311,7 @@ TEST_CASE("What is measured again is drawn against its limits")
     CHECK(window.list().model()->index(0, 3).data().toString() ==
           QStringLiteral("outside its limits"));
     QTest::mouseClick(&window.button(QStringLiteral("Measure again…")), Qt::LeftButton);
-    window.enter(QStringLiteral("Value, ohm"), QStringLiteral("31"));
+    window.enter(QStringLiteral("Value, ohm"), QStringLiteral("31 ohm"));
     REQUIRE(window.records()->measurements.size() == 2);
     CHECK(window.list().model()->index(0, 3).data().toString() ==
           QStringLiteral("outside, measured again"));
