@@ -20,6 +20,16 @@ namespace {
 
 constexpr int usualField = 220;
 
+/// Without the unit that a plain number has in its label: "5 A" into "Current, A".
+QString typedIn(const QLineEdit &line, const SumField &field)
+{
+    QString typed = line.text().trimmed();
+    const QString unit = field.label.section(QStringLiteral(", "), 1);
+    if (field.quantity == workshop::Quantity::Number && !unit.isEmpty() && typed.endsWith(unit))
+        typed.chop(unit.size());
+    return typed;
+}
+
 } // namespace
 
 SumPanel::SumPanel(Sum sum, QWidget *parent)
@@ -85,7 +95,7 @@ std::optional<Entered> SumPanel::entered()
             continue;
         }
         const auto number =
-            workshop::inTableUnits(withPoint(input.line->text()), field.quantity, m_units);
+            workshop::inTableUnits(withPoint(typedIn(*input.line, field)), field.quantity, m_units);
         if (!number) {
             refuse(tr("%1: %2").arg(field.label, inWords(number.reason())));
             return std::nullopt;

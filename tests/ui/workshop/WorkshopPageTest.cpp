@@ -103,6 +103,23 @@ TEST_CASE("A torque is worked out while its drag is typed, in the units that are
     CHECK(test::says(shown.page, QStringLiteral("“5 mm” is no torque")));
 }
 
+TEST_CASE("A plain number may be typed with the unit of its label")
+{
+    Shown shown;
+    shown.page.findChild<QListWidget *>()->setCurrentRow(5);
+    const SumPanel &drop = shown.sum(5, 0);
+    const QString current = QStringLiteral("Voltage drop of a wire: Current, A");
+    test::type(shown.page, current, QStringLiteral("7"));
+    const QString volts = Shown::cell(drop, 0, 1);
+    test::type(shown.page, current, QStringLiteral("5"));
+    CHECK(Shown::cell(drop, 0, 1) != volts);
+    test::type(shown.page, current, QStringLiteral("7 A"));
+    CHECK(drop.figures().isVisible());
+    CHECK(Shown::cell(drop, 0, 1) == volts);
+    test::type(shown.page, current, QStringLiteral("7 V"));
+    CHECK(test::says(shown.page, QStringLiteral("“7 V” is no number.")));
+}
+
 TEST_CASE("Where decimals have a comma, a comma before three of them parts no thousands")
 {
     const German german;
