@@ -5,8 +5,10 @@
 #include "core/entry/ClockText.h"
 #include "core/entry/DayText.h"
 #include "core/entry/LineWords.h"
+#include "core/entry/PeopleText.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace lastrivet::entry {
 
@@ -193,17 +195,46 @@ std::size_t EntryParser::takeFromNote(std::size_t i)
     std::size_t taken = takeSteps(i);
     if (m_words.colon())
         return taken;
-    // A "50 h inspection" in the note is no time that was worked.
     const std::size_t dash = m_words.isDash(i) ? 1 : 0;
-    if (taken == 0 && lengthAt(i + dash).isOfOneDay() && (taken = takeDuration(i + dash)) > 0)
+    if (taken == 0 && i + dash == m_noteLength && (taken = takeDuration(i + dash)) > 0)
         taken += dash;
     if (taken == 0 && words::isOneOf(m_words.folded(i), words::with))
         taken = takePeople(i);
     return taken;
 }
 
+/// Which length of time is meant in a note without a colon: the one that ends the line, which is
+/// part of no sentence, else the first. The others are told. `count()` when there is none.
+std::size_t EntryParser::lengthMeant(std::size_t first)
+{
+    const std::size_t end = m_words.count();
+    std::size_t meant = end;
+    if (m_words.colon() || (m_session.minutes && !m_isTimedByClock))
+        return meant;
+    std::vector<std::pair<std::size_t, std::size_t>> lengths;
+    for (std::size_t i = first; i < end;) {
+        const LengthRead length = lengthAt(i);
+        // A "50 h inspection" in the note is no time that was worked.
+        const bool isTime = length.isOfOneDay();
+        if (isTime) {
+            lengths.emplace_back(i, i + length.words);
+            meant = meant == end || i + length.words == end ? i : meant;
+        }
+        const bool isWith = !isTime && words::isOneOf(m_words.folded(i), words::with);
+        const std::size_t people = isWith ? readPeople(m_words, i, end, m_records).words : 0;
+        i += isTime ? length.words : std::max<std::size_t>(people, 1);
+    }
+    for (const auto &[begin, behind] : lengths) {
+        if (begin != meant)
+            addProblem("“{0}” is a second time; it goes into the note.",
+                       {m_words.joined(begin, behind)});
+    }
+    return meant;
+}
+
 void EntryParser::readNote(std::size_t first)
 {
+    m_noteLength = lengthMeant(first);
     std::string note;
     std::size_t kept = first;
     const auto keep = [&](std::size_t end) {

@@ -43,6 +43,7 @@ private:
     std::size_t takePart(std::size_t i);
     std::size_t takeKind(std::size_t i);
     std::size_t takeFromNote(std::size_t i);
+    std::size_t lengthMeant(std::size_t first);
     bool takeJoined(std::size_t i);
     bool isJoin(std::size_t i) const;
     std::size_t partedAt(std::size_t begin, std::size_t end) const;
@@ -65,6 +66,8 @@ private:
     bool m_hasKind = false;
     /// The minutes come from a clock span, which a duration overrules: there were breaks.
     bool m_isTimedByClock = false;
+    /// The word of the note at which a length begins that is taken out of it.
+    std::size_t m_noteLength = 0;
     std::vector<Id<Component>> m_parts;
     std::vector<std::string> m_ticks;
     std::vector<std::string> m_unknown;

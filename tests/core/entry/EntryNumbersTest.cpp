@@ -60,3 +60,25 @@ TEST_CASE("Halves of hours count with the hours in front of them, and never alon
     REQUIRE(written.sessions.size() == 1);
     CHECK_FALSE(written.sessions.front().minutes.has_value());
 }
+
+TEST_CASE("Of two lengths in a note the one that ends the line is meant, and the other is told")
+{
+    const EntryBench bench;
+    const auto reading = bench.read("LA waited half an hour 2h");
+    REQUIRE(reading.sessions.size() == 1);
+    CHECK(reading.sessions.front().minutes == Minutes{120});
+    CHECK(reading.sessions.front().note == "waited half an hour");
+    REQUIRE(reading.problems.size() == 1);
+    CHECK(english(reading.problems.front()) ==
+          "“half an hour” is a second time; it goes into the note.");
+    const auto within = bench.read("LA swept 20m and waited half an hour there");
+    CHECK(within.sessions.front().minutes == Minutes{20});
+    CHECK(within.sessions.front().note == "swept and waited half an hour there");
+    CHECK(within.problems.size() == 1);
+    // A helper's time is no second one, nor is what the note tells once the time was said.
+    const auto helped = bench.read("LA drilled 2h with Irja 45m");
+    CHECK(helped.sessions.front().minutes == Minutes{120});
+    CHECK(helped.problems.empty());
+    CHECK(bench.read("2h LA waited half an hour").problems.empty());
+    CHECK(bench.one("2h LA waited half an hour").note == "waited half an hour");
+}
