@@ -149,26 +149,70 @@ std::optional<ClockRead> readTightSpan(const EntryWords &line, std::size_t first
     return span(beforeUhr(from), ended, std::size_t(minutes ? 3 : 2));
 }
 
+/// The hour of "from 9 to 11:30", which is one because of what it is named with.
+std::optional<int> hourBefore(std::string_view word, int end)
+{
+    const auto hour = wholeHour(word);
+    return hour && *hour < end ? hour : std::nullopt;
+}
+
+/// How the words in front of a time name it.
+struct Named {
+    /// "at 14 h", "from 14 h": a time of day.
+    bool isClock = false;
+    /// "at 14 h", which "from 14 h" need not be: a point in time and no length.
+    bool isPoint = false;
+};
+
+/// `14h`, `14 h 30`: an hour as French writes it.
+bool isFrenchHour(const EntryWords &line, std::size_t i)
+{
+    return isWord(line, i + 1, "h") || line.folded(i).find('h') != std::string::npos;
+}
+
+/// `9:15 - 11:30`; behind "at" also `14 h - 16 h`, but `14 h - 2 h` is a time of day and a length.
+std::optional<ClockRead> readDashed(const EntryWords &line, std::size_t first, std::size_t dash,
+                                    bool isPoint)
+{
+    const auto plain = clockAt(line, first, false);
+    const auto ended = clockAt(line, dash + 1, false);
+    const auto words = [&](const Clocked &end) { return dash + 1 + end.words - first; };
+    if (ended && (plain || isUhr(line, dash + 2)))
+        return span(plain ? std::optional(plain->minute) : beforeUhr(line.folded(first)),
+                    ended->minute, words(*ended));
+    if (!isPoint || !isFrenchHour(line, first))
+        return std::nullopt;
+    const auto from = clockAt(line, first, true);
+    const auto until = clockAt(line, dash + 1, true);
+    return from && until && from->minute < until->minute
+               ? span(from->minute, until->minute, words(*until))
+               : std::nullopt;
+}
+
 /// `9:15-11:30`, `9:15 - 11:30` or `9:15 to 11:30`.
-std::optional<ClockRead> readSpan(const EntryWords &line, std::size_t first, bool isNamed)
+std::optional<ClockRead> readSpan(const EntryWords &line, std::size_t first, Named named)
 {
     if (const Dash dash = dashIn(line.folded(first)); dash.bytes > 0)
         return readTightSpan(line, first, dash);
-    // The hour of "9 to 11 Uhr" is one because of what stands behind the second.
-    const auto said = clockAt(line, first, isNamed);
-    const std::size_t middle = first + (said ? said->words : 1);
+    const auto began = clockAt(line, first, named.isClock);
+    const std::size_t middle = first + (began ? began->words : 1);
     if (middle + 1 >= line.count())
         return std::nullopt;
-    const bool isDash = line.isDash(middle);
-    if (!isDash && !words::isOneOf(line.folded(middle), words::until))
+    if (line.isDash(middle))
+        return readDashed(line, first, middle, named.isPoint);
+    const auto ended = words::isOneOf(line.folded(middle), words::until)
+                           ? clockAt(line, middle + 1, named.isClock)
+                           : std::nullopt;
+    if (!ended)
         return std::nullopt;
-    const auto began = isDash ? clockAt(line, first, false) : said;
-    const auto ended = clockAt(line, middle + 1, isNamed && !isDash);
+    // The hour of "9 to 11 Uhr" is one because of what stands behind the second.
     const bool isEndOfClock = isUhr(line, middle + 2);
-    const auto from = began          ? std::optional(began->minute)
-                      : isEndOfClock ? beforeUhr(line.folded(first))
-                                     : std::nullopt;
-    return ended ? span(from, ended->minute, middle + 1 + ended->words - first) : std::nullopt;
+    const bool isHalfDay = line.folded(middle + 1).ends_with('m');
+    const auto from = began                         ? std::optional(began->minute)
+                      : isEndOfClock                ? beforeUhr(line.folded(first))
+                      : named.isClock && !isHalfDay ? hourBefore(line.folded(first), ended->minute)
+                                                    : std::nullopt;
+    return span(from, ended->minute, middle + 1 + ended->words - first);
 }
 
 } // namespace
@@ -198,9 +242,9 @@ std::optional<ClockRead> readClock(const EntryWords &line, std::size_t first)
     const std::size_t at = first + (isNamed ? 1 : 0);
     if (at >= line.count())
         return std::nullopt;
-    auto read = readSpan(line, at, isNamed);
+    const bool isPoint = words::isOneOf(line.folded(first), words::point);
+    auto read = readSpan(line, at, {isNamed, isPoint});
     if (!read && (isNamed || isUhr(line, at + 1))) {
-        const bool isPoint = words::isOneOf(line.folded(first), words::point);
         if (const auto from = clockAt(line, at, isPoint))
             read = ClockRead{from->minute, std::nullopt, from->words};
     }

@@ -23,7 +23,8 @@ struct ClockRead {
 
 /// Reads `at 9:15`, `9:15-11:30` with any dash, or `from 9:15 to 11:30`, from word `first` on; also
 /// times as German and French write them, `um 14 Uhr`, `8 Uhr 30`, `8.30 Uhr`, `à 14h`, `de 9 h à
-/// 11 h 30`. Work past midnight ends on the next day.
+/// 11 h 30`, `à 14 h - 16 h`; `from 9 to 11:30` may leave out the minutes of the first. Work past
+/// midnight ends on the next day.
 std::optional<ClockRead> readClock(const EntryWords &line, std::size_t first);
 
 } // namespace lastrivet::entry

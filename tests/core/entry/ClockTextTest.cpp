@@ -83,6 +83,32 @@ TEST_CASE("Minutes stand behind Uhr, behind a point in front of it, or behind a 
         CHECK(read(text) == "none");
 }
 
+TEST_CASE("The first hour of a span that is named as one needs no minutes")
+{
+    CHECK(read("from 9 to 11:30 LA") == "540+150/4");
+    CHECK(read("von 9 bis 11:30") == "540+150/4");
+    CHECK(read("de 9 à 11h30") == "540+150/4");
+    CHECK(read("de 9 à 11 h 30") == "540+150/6");
+    // Nobody knows which half of the day is meant.
+    for (const auto text : {"from 9 to 1:30", "from 1 to 3pm", "9 to 11:30", "from 9 to 11"})
+        CHECK(read(text) == "none");
+}
+
+TEST_CASE("A dash behind a French hour parts two times of day, or one from a length")
+{
+    CHECK(read("à 14 h - 16 h") == "840+120/6");
+    CHECK(read("à 14 h – 16 h 30 LA") == "840+150/7");
+    CHECK(read("à 14h - 16h") == "840+120/4");
+    CHECK(read("à 14h30 - 16h") == "870+90/4");
+    CHECK(read("à 14 h - 2 h") == "840/3");
+    CHECK(read("à 14 h - 2h15") == "840/3");
+    CHECK(read("at 1:15 - 2h") == "75/2");
+    CHECK(read("um 8 Uhr - 10 h") == "480/3");
+    CHECK(read("um 9 - 11 Uhr") == "540+120/5");
+    CHECK(read("at 9:15 - 11:30") == "555+135/4");
+    CHECK(read("de 14 h - 16 h") == "none");
+}
+
 TEST_CASE("What is no clock time is left alone")
 {
     for (const auto text : {"12-3", "1:30", "at noon", "at", "9:15-9:15", "9:15-25:00", "LW-R3"})
