@@ -83,13 +83,27 @@ std::optional<std::int64_t> takeFraction(std::string_view &text)
     return (*digits * 60 + scale / 2) / scale;
 }
 
-/// The half of "2 heures et demie" and of "2 and a half hours".
+/// The half of "2 heures et demie", of "2 and a half hours" and of "2½ h".
 std::optional<std::int64_t> takeSaidRest(std::string_view &text)
 {
-    if (takeWord(text, {"etdemie", "etdemi", "andahalf", "undeinehalbe", "einhalb"}))
+    if (takeWord(text, {"etdemie", "etdemi", "andahalf", "undeinehalbe", "einhalb", "½"}))
         return 30;
-    if (takeWord(text, {"etquart", "andaquarter"}))
+    if (takeWord(text, {"etquart", "andaquarter", "¼"}))
         return 15;
+    if (takeWord(text, {"¾"}))
+        return 45;
+    return std::nullopt;
+}
+
+/// The front of "½ h" and "3/4 h".
+std::optional<std::int64_t> takePartOfHour(std::string_view &text)
+{
+    if (takeWord(text, {"½", "1/2"}))
+        return 30;
+    if (takeWord(text, {"¼", "1/4"}))
+        return 15;
+    if (takeWord(text, {"¾", "3/4"}))
+        return 45;
     return std::nullopt;
 }
 
@@ -98,6 +112,8 @@ std::optional<std::int64_t> minutesOf(std::string_view text)
     const auto said = std::ranges::find(saidLengths, text, &Said::words);
     if (said != std::end(saidLengths))
         return said->minutes;
+    if (const auto part = takePartOfHour(text))
+        return takeHour(text) && text.empty() ? part : std::nullopt;
     const bool isPoint = text.starts_with('.') || text.starts_with(',');
     const auto whole = isPoint ? std::optional<std::int64_t>{0} : takeNumber(text);
     if (!whole || *whole > longestNumber)
@@ -132,14 +148,19 @@ bool isNumberBefore(std::string_view text, std::size_t end)
     return end > 0 && isDigit(text[end - 1]);
 }
 
-/// "rib 1 2h": two numbers with a blank between them are never one.
+bool beginsWithNumber(std::string_view text)
+{
+    return (!text.empty() && isDigit(text.front())) || takePartOfHour(text).has_value();
+}
+
+/// "rib 1 2h", "rib 1 ½ h": two numbers with a blank between them are never one.
 bool hasTwoNumbersInARow(std::string_view text)
 {
     for (std::size_t blank = text.find(' '); blank != std::string_view::npos;) {
         const std::size_t next = text.find_first_not_of(' ', blank);
         if (next == std::string_view::npos)
             return false;
-        if (isNumberBefore(text, blank) && isDigit(text[next]))
+        if (isNumberBefore(text, blank) && beginsWithNumber(text.substr(next)))
             return true;
         blank = text.find(' ', next);
     }
@@ -157,11 +178,15 @@ bool endsInDayOrHour(const EntryWords &line, std::size_t first, std::size_t end,
     return number.size() <= 2 && isAllDigits(number) && number <= (number.size() == 1 ? "9" : "31");
 }
 
-/// "zwei und eine halbe Stunde": what is said behind an "and" is the least of what is meant.
+/// "zwei und eine halbe Stunde": what is said behind an "and" is the least of what is meant. Nor
+/// does the half of "1 1/2 h" count alone.
 bool isRestOfMore(const EntryWords &line, std::size_t first)
 {
     constexpr std::array<std::string_view, 3> articles{"a", "eine", "une"};
     const std::string &word = line.folded(first);
+    if (std::string_view rest = word;
+        first > 0 && isAllDigits(line.folded(first - 1)) && takePartOfHour(rest))
+        return true;
     const bool isSaid = !word.empty() && word.front() >= 'a' && word.front() <= 'z';
     const bool hasArticle = first > 0 && words::isOneOf(line.folded(first - 1), articles);
     const std::size_t begin = first - (hasArticle ? 1 : 0);

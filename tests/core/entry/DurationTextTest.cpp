@@ -46,6 +46,26 @@ TEST_CASE("Half hours and quarters are read as they are said")
     CHECK_FALSE(parseDuration("eine Stunde früher").has_value());
 }
 
+TEST_CASE("Fractions of an hour are read, and never behind a number that stands apart")
+{
+    CHECK(parseDuration("3/4 h") == Minutes{45});
+    CHECK(parseDuration("1/2 Std.") == Minutes{30});
+    CHECK(parseDuration("¼ heure") == Minutes{15});
+    CHECK(parseDuration("½h") == Minutes{30});
+    CHECK(parseDuration("1½ Std.") == Minutes{90});
+    CHECK(parseDuration("2¾ h") == Minutes{165});
+    CHECK(parseDuration("2 h ½") == Minutes{150});
+    for (const auto text : {"1 1/2 h", "1 ½ h", "13/4 h", "3/4", "½", "3/4 hole", "½ min", "2/3 h"})
+        CHECK_FALSE(parseDuration(text).has_value());
+    const auto read = [](std::string_view line, std::size_t first) {
+        const EntryWords words(line);
+        return readLength(words, first, words.count());
+    };
+    CHECK(read("1 1/2 h", 1).words == 0);
+    CHECK(read("rib 1 ½ h", 2).words == 0);
+    CHECK(read("LW-R3 1/2 h", 1).minutes == 30);
+}
+
 TEST_CASE("Whatever length of time was typed is read, so that it can be told what is wrong with it")
 {
     CHECK(readMinutes("-2h") == -120);
