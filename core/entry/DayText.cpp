@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <iterator>
 
 namespace lastrivet::entry {
 
@@ -39,6 +40,17 @@ constexpr Names<7> weekdayNames[] = {
     {{"dimanche", "lundi", "mardi", "mercredi", "jeudi", "vendredi", "samedi"}, 4},
 };
 
+/// Weekdays as calendars shorten them, with the point that tells them from other words; "mar." is
+/// left to March.
+struct Short {
+    std::string_view word;
+    int place;
+};
+constexpr Short shortWeekdays[] = {
+    {"so.", 0},  {"mo.", 1},  {"di.", 2},  {"mi.", 3},  {"do.", 4},  {"fr.", 5},  {"sa.", 6},
+    {"dim.", 0}, {"lun.", 1}, {"mer.", 3}, {"jeu.", 4}, {"ven.", 5}, {"sam.", 6},
+};
+
 /// Days that are told from today.
 struct Named {
     std::string_view word;
@@ -52,8 +64,9 @@ constexpr Named nearDays[] = {
 
 /// Which part of a day it was is kept nowhere; "heute morgen" is no tomorrow.
 constexpr std::string_view dayParts[] = {
-    "morgen", "früh", "vormittag",  "mittag",  "abend",     "nachmittag", "matin",
-    "soir",   "midi", "après-midi", "morning", "afternoon", "evening"};
+    "morgen",  "früh",       "vormittag", "mittag",    "abend",  "nachmittag",
+    "morgens", "vormittags", "abends",    "matin",     "soir",   "nachmittags",
+    "midi",    "après-midi", "morning",   "afternoon", "evening"};
 
 /// How many words behind a day say which part of it is meant.
 std::size_t partOfDay(const Words &words, std::size_t behind)
@@ -175,6 +188,12 @@ bool isOfDigits(std::string_view text, std::size_t most)
     return text.size() <= most && isAllDigits(text);
 }
 
+int weekdayAt(std::string_view word)
+{
+    const auto known = std::ranges::find(shortWeekdays, word, &Short::word);
+    return known == std::end(shortWeekdays) ? placeOf(weekdayNames, word) : known->place;
+}
+
 std::optional<Moment> latestWeekday(int place, Moment today)
 {
     const int back = int((weekday{today.day()} - weekday{unsigned(place)}).count());
@@ -197,10 +216,10 @@ std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment tod
     if (const auto moment = Moment::parse(iso))
         return DayRead{*moment, 1};
     if (const auto day = dottedDay(word, today))
-        return DayRead{*day, 1};
+        return DayRead{*day, 1 + partOfDay(words, first + 1)};
     if (const auto day = readMonthDay(words, first, today))
-        return day;
-    const int place = placeOf(weekdayNames, word);
+        return DayRead{day->day, day->words + partOfDay(words, first + day->words)};
+    const int place = weekdayAt(word);
     const auto day = place >= 0 ? latestWeekday(place, today) : std::nullopt;
     return day ? std::optional(DayRead{*day, 1 + partOfDay(words, first + 1)}) : std::nullopt;
 }

@@ -86,7 +86,20 @@ TEST_CASE("The part of a day goes with it, and the morning of today is not tomor
     CHECK(read("hier soir") == "2026-03-13");
     CHECK(read("mercredi après-midi") == "2026-03-11");
     CHECK(read("yesterday evening") == "2026-03-13");
+    CHECK(read("12 mars matin") == "2026-03-12");
+    CHECK(read("12. März 2025 abends") == "2025-03-12");
+    CHECK(read("12.3. abends") == "2026-03-12");
     CHECK(read("morgen morgen morgen") == "none");
+}
+
+TEST_CASE("A shortened weekday has a point behind it, or is another word")
+{
+    CHECK(read("So.") == "2026-03-08");
+    CHECK(read("Mi.") == "2026-03-11");
+    CHECK(read("sam.") == "2026-03-07");
+    CHECK(read("jeu. matin") == "2026-03-12");
+    for (const auto text : {"so", "do", "mi", "sam", "mar."})
+        CHECK(read(text) == "none");
 }
 
 TEST_CASE("A day beyond the first or last of the calendar is none")
