@@ -38,6 +38,7 @@ private:
     std::size_t takeDay(std::size_t i);
     std::size_t takeClock(std::size_t i);
     std::size_t takePeople(std::size_t i);
+    std::size_t behindName(std::size_t next, std::size_t end) const;
     std::size_t takeSteps(std::size_t i);
     std::size_t takeSquawk(std::size_t i);
     std::size_t takePart(std::size_t i);

@@ -2,16 +2,39 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/EntryParser.h"
 
+#include "core/base/Digits.h"
 #include "core/entry/ClockText.h"
 #include "core/entry/DayText.h"
+#include "core/entry/Fold.h"
 #include "core/entry/KindOfWork.h"
 #include "core/entry/LineWords.h"
 #include "core/entry/PeopleText.h"
 
 #include <algorithm>
+#include <chrono>
 
 // What words of a line can mean; each answers how many words it took.
 namespace lastrivet::entry {
+
+namespace {
+
+/// "Okoro": it may be the rest of a name. "Öz" begins with a capital of two bytes in UTF-8.
+bool isCapitalised(std::string_view word)
+{
+    if (word.empty())
+        return false;
+    const std::string small = folded(word);
+    return small[0] != word[0] || (small.size() > 1 && small[1] != word[1] && small[0] == '\xC3');
+}
+
+/// "4.2.10", which may be a chapter of the plans as well.
+bool hasShortYear(std::string_view word)
+{
+    return looksLikeDay(word) && word.size() > 3 && word[word.size() - 3] == '.' &&
+           isAllDigits(word.substr(word.size() - 2));
+}
+
+} // namespace
 
 LengthRead EntryParser::lengthAt(std::size_t i) const
 {
@@ -47,6 +70,12 @@ std::size_t EntryParser::takeDay(std::size_t i)
     if (!read)
         return 0;
     const bool keepsTime = m_session.began->hasTime() && !read->day.hasTime();
+    constexpr std::chrono::days aYear{366};
+    const std::string &word = m_words.folded(i + before);
+    if (!m_records.project.started_on && hasShortYear(word) &&
+        m_now.day() - read->day.day() > aYear)
+        addProblem("“{0}” is taken for the day {1}; put the number of a chapter behind the colon.",
+                   {word, read->day.text()});
     m_session.began =
         keepsTime ? Moment::ofTime(read->day.day(), m_session.began->minuteOfDay()) : read->day;
     return before + read->words;
@@ -70,8 +99,11 @@ std::size_t EntryParser::takePeople(std::size_t i)
     const bool isHead = m_words.colon() && i <= *m_words.colon();
     const std::size_t end = isHead ? *m_words.colon() + 1 : m_words.count();
     const PeopleRead read = readPeople(m_words, i, end, m_records);
+    // What names nobody is told here and not once more as a part.
+    const std::size_t named = i + (read.words == 0 ? 1 : 0) + read.words + read.unknown_words;
+    const std::size_t behind = isHead && !read.unknown.empty() ? behindName(named, end) : named;
     if (isHead && !read.unknown.empty())
-        addUnknownPerson(i, read.unknown);
+        addUnknownPerson(i, m_words.text(named - 1, behind));
     auto &workers = m_session.workers;
     if (read.words > 0 && workers.empty() && !read.isInsteadOfBuilder &&
         m_records.project.builder_id)
@@ -84,11 +116,20 @@ std::size_t EntryParser::takePeople(std::size_t i)
         else
             *known = worker;
     }
-    if (!isHead || read.unknown.empty())
-        return read.words;
-    // What names nobody is told above and not once more as a part.
-    const std::size_t word = read.words == 0 ? 1 : 0;
-    return word + read.words + read.unknown_words;
+    return isHead && !read.unknown.empty() ? behind - i : read.words;
+}
+
+/// Where the name ends whose first word stands in front of `next`: "Ben Okoro" is one person,
+/// unless the second word is a part, a time, a day or a kind of work.
+std::size_t EntryParser::behindName(std::size_t next, std::size_t end) const
+{
+    const auto typed = [&](std::size_t i) { return m_words.text(i, i + 1); };
+    while (next < end && isCapitalised(typed(next - 1)) && isCapitalised(typed(next)) &&
+           std::string_view(",;:)").find(typed(next - 1).back()) == std::string_view::npos &&
+           m_finder.matches(m_words.folded(next), 1).empty() && !kindNamed(m_words.folded(next)) &&
+           !readDay(m_words.allFolded(), next, m_now))
+        ++next;
+    return next;
 }
 
 void EntryParser::addUnknownPerson(std::size_t begin, const std::string &name)

@@ -7396,6 +7396,10 @@
         <source>“{0}” is a count and a price: write what was paid for all of them.</source>
         <translation>„{0}“ ist eine Anzahl mit einem Preis: schreiben Sie, was für alles zusammen bezahlt wurde.</translation>
     </message>
+    <message>
+        <source>“{0}” is taken for the day {1}; put the number of a chapter behind the colon.</source>
+        <translation>„{0}“ gilt als der Tag {1}; die Nummer eines Kapitels gehört hinter den Doppelpunkt.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

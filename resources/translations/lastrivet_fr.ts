@@ -7396,6 +7396,10 @@
         <source>“{0}” is a count and a price: write what was paid for all of them.</source>
         <translation>«&#xa0;{0}&#xa0;» est un nombre avec un prix&#xa0;: écrivez ce qui a été payé pour le tout.</translation>
     </message>
+    <message>
+        <source>“{0}” is taken for the day {1}; put the number of a chapter behind the colon.</source>
+        <translation>«&#xa0;{0}&#xa0;» est pris pour le jour {1}&#xa0;; mettez le numéro d’un chapitre après les deux-points.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -82,3 +82,36 @@ TEST_CASE("Of two lengths in a note the one that ends the line is meant, and the
     CHECK(bench.read("2h LA waited half an hour").problems.empty());
     CHECK(bench.one("2h LA waited half an hour").note == "waited half an hour");
 }
+
+TEST_CASE("The number of a chapter that is taken for a day of long ago is told")
+{
+    EntryBench bench;
+    const auto told = bench.read("2h LA 4.2.10 skins drilled").problems;
+    REQUIRE(told.size() == 1);
+    CHECK(english(told.front()) == "“4.2.10” is taken for the day 2010-02-04; put the number of a "
+                                   "chapter behind the colon.");
+    CHECK(bench.read("2h LA 4.2.26 skins drilled").problems.empty());
+    CHECK(bench.read("2h LA 4.2.2010 skins drilled").problems.empty());
+    CHECK(bench.read("2h LA: 4.2.10 skins drilled").problems.empty());
+    // Between its beginning and today nobody needs to be told; before it another sentence does.
+    bench.records.project.started_on = Moment::parse("2009-06-01");
+    CHECK(bench.read("2h LA 4.2.10 skins drilled").problems.empty());
+}
+
+TEST_CASE("Somebody who is not on record is told with both names, and takes no part's name along")
+{
+    const EntryBench bench;
+    const auto told = [&](std::string_view line) {
+        const auto problems = bench.read(line).problems;
+        return problems.size() == 1 ? english(problems.front()) : std::string();
+    };
+    CHECK(told("2h LA with Ben Okoro: drilled") ==
+          "Nobody on record is called “Ben Okoro”; it goes into the note.");
+    CHECK(bench.one("2h LA with Ben Okoro: drilled").note == "with Ben Okoro: drilled");
+    CHECK(told("2h with Ben Okoro LA: drilled") ==
+          "Nobody on record is called “Ben Okoro”; it goes into the note.");
+    CHECK(bench.one("2h with Ben Okoro LA: drilled").component_id == Id<Component>{30});
+    CHECK(told("with Ben Left aileron 2h: drilled") ==
+          "Nobody on record is called “Ben”; it goes into the note.");
+    CHECK(bench.one("with Ben Friday 2h LA: x").began == Moment::parse("2026-03-13"));
+}
