@@ -4,6 +4,7 @@
 
 #include "core/base/Trimmed.h"
 #include "core/entry/ClockText.h"
+#include "core/entry/Fold.h"
 #include "core/records/Description.h"
 
 #include <algorithm>
@@ -105,6 +106,63 @@ constexpr Synonym synonyms[] = {
     {"who", "workers", RecordType::WorkSession},
     {"wer", "workers", RecordType::WorkSession},
     {"qui", "workers", RecordType::WorkSession},
+    {"was", "note", RecordType::WorkSession},
+    {"tätigkeit", "note", RecordType::WorkSession},
+    {"travail", "note", RecordType::WorkSession},
+    {"beschreibung", "note", RecordType::WorkSession},
+    {"helfer", "workers", RecordType::WorkSession},
+    {"tag", "began", RecordType::WorkSession},
+    {"beginn", "began", RecordType::WorkSession},
+    {"début", "began", RecordType::WorkSession},
+    {"notiz", "note"},
+    {"notizen", "note"},
+    {"anmerkung", "note"},
+    {"anmerkungen", "note"},
+    {"bemerkungen", "note"},
+    {"remarques", "note"},
+    {"remark", "note"},
+    {"commentaire", "note"},
+    {"kommentar", "note"},
+    {"comment", "note"},
+    {"beschreibung", "title", RecordType::Step},
+    {"schritt", "title", RecordType::Step},
+    {"aufgabe", "title", RecordType::Step},
+    {"étape", "title", RecordType::Step},
+    {"tâche", "title", RecordType::Step},
+    {"titel", "title"},
+    {"titre", "title"},
+    {"erledigt", "done_on", RecordType::Step},
+    {"fertig", "done_on", RecordType::Step},
+    {"fait", "done_on", RecordType::Step},
+    {"teil", "name", RecordType::Component},
+    {"teil", "component_id", RecordType::Step},
+    {"teil", "component_id", RecordType::WorkSession},
+    {"pièce", "name", RecordType::Component},
+    {"pièce", "component_id", RecordType::Step},
+    {"gehört_zu", "parent_id"},
+    {"zeichnung", "plan_ref"},
+    {"dessin", "plan_ref"},
+    {"seriennummer", "serial_number"},
+    {"numéro_de_série", "serial_number"},
+    {"teile_nr", "part_number"},
+    {"artikelnr.", "part_number"},
+    {"beschreibung", "name"},
+    {"nom", "name"},
+    {"artikel", "name", RecordType::PartLine},
+    {"article", "name", RecordType::PartLine},
+    {"lieferung", "shipment", RecordType::PartLine},
+    {"livraison", "shipment", RecordType::PartLine},
+    {"erhalten", "received_quantity", RecordType::PartLine},
+    {"reçu", "received_quantity", RecordType::PartLine},
+    {"beschädigt", "damaged_quantity", RecordType::PartLine},
+    {"endommagé", "damaged_quantity", RecordType::PartLine},
+    {"bestellt", "ordered_on", RecordType::PartLine},
+    {"commandé", "ordered_on", RecordType::PartLine},
+    {"erwartet", "expected_on", RecordType::PartLine},
+    {"attendu", "expected_on", RecordType::PartLine},
+    {"stückpreis", "unit_price", RecordType::PartLine},
+    {"währung", "currency", RecordType::PartLine},
+    {"devise", "currency", RecordType::PartLine},
 };
 
 std::string asFieldName(std::string_view header, RecordType type)
@@ -149,13 +207,9 @@ bool areTimesOfDay(const CsvTable &table, std::size_t column)
 
 std::string plainHeader(std::string_view header)
 {
-    std::string name(trimmed(header));
-    for (char &c : name) {
-        if (c >= 'A' && c <= 'Z')
-            c = char(c - 'A' + 'a');
-        else if (c == ' ' || c == '-')
-            c = '_';
-    }
+    std::string name = entry::folded(trimmed(header));
+    for (char &c : name)
+        c = c == ' ' || c == '-' ? '_' : c;
     return name;
 }
 

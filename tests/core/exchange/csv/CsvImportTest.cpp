@@ -56,6 +56,28 @@ TEST_CASE("Columns are known by their headers, and others are left out")
     CHECK(doubledColumns(*nameless, RecordType::PartLine).empty());
 }
 
+TEST_CASE("Columns are known by what German and French people write over them")
+{
+    const auto columns = [](std::string_view header, RecordType type) {
+        const auto table = readCsv(std::string(header) + "\nx");
+        REQUIRE(table);
+        return columnsByHeader(*table, type);
+    };
+    CHECK(columns("Tag;Teil;Dauer;Beschreibung", RecordType::WorkSession) ==
+          CsvColumns{"began", "component_id", "minutes", "note"});
+    CHECK(columns("Teil;Beschreibung;Stunden;Erledigt;Notiz", RecordType::Step) ==
+          CsvColumns{"component_id", "title", "estimate_minutes", "done_on", "note"});
+    CHECK(columns("ÉTAPE;Pièce;Fait;Remarques", RecordType::Step) ==
+          CsvColumns{"title", "component_id", "done_on", "note"});
+    CHECK(columns("Artikel;Teile-Nr;Menge;Stückpreis;Währung;Einheit", RecordType::PartLine) ==
+          CsvColumns{"name", "part_number", "quantity", "unit_price", "currency", ""});
+    CHECK(columns("Teil;Gehört zu;Anmerkung", RecordType::Component) ==
+          CsvColumns{"name", "parent_id", "note"});
+    // Of two for one field the first.
+    CHECK(columns("code,name,note,comment", RecordType::Component) ==
+          CsvColumns{"code", "name", "note", ""});
+}
+
 TEST_CASE("A list of parts finds the parents within itself and on record")
 {
     ProjectBuilder project;
