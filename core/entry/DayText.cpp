@@ -150,19 +150,12 @@ std::optional<DayRead> readMonthDay(const Words &words, std::size_t first, Momen
     return day ? std::optional(DayRead{*day, 2}) : std::nullopt;
 }
 
-/// A year of two figures is, of those that end so, the one that is nearest.
 std::optional<int> yearOf(std::string_view word, Moment today)
 {
     const auto number = wholeNumber(word);
     if (!number || (word.size() != 4 && word.size() != 2))
         return std::nullopt;
-    if (word.size() == 4)
-        return number;
-    const int thisYear = int(year_month_day{today.day()}.year());
-    const int inCentury = thisYear - thisYear % 100 + *number;
-    return inCentury > thisYear + 50   ? inCentury - 100
-           : inCentury < thisYear - 50 ? inCentury + 100
-                                       : inCentury;
+    return word.size() == 4 ? number : std::optional(nearestYear(*number, today));
 }
 
 /// `3.3.`, `3.3.26` or `3.3.2026`, as German writes days; `3.3` alone may be anything.
@@ -231,6 +224,15 @@ std::optional<Moment> parseDayText(std::string_view text, Moment today)
         return std::nullopt;
     const auto read = readDay(words, 0, today);
     return read && read->words == words.size() ? std::optional(read->day) : std::nullopt;
+}
+
+int nearestYear(int figures, Moment today)
+{
+    const int thisYear = int(std::chrono::year_month_day{today.day()}.year());
+    const int inCentury = thisYear - thisYear % 100 + figures;
+    return inCentury > thisYear + 50   ? inCentury - 100
+           : inCentury < thisYear - 50 ? inCentury + 100
+                                       : inCentury;
 }
 
 bool isMonthName(std::string_view word)

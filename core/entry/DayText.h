@@ -27,6 +27,8 @@ std::optional<DayRead> readDay(const std::vector<std::string> &words, std::size_
 /// The same for a whole text; empty when anything is left over.
 std::optional<Moment> parseDayText(std::string_view text, Moment today);
 
+/// Of the years that end in these two figures the one that is nearest to today.
+int nearestYear(int figures, Moment today);
 /// A month's name, or enough of its beginning.
 bool isMonthName(std::string_view word);
 /// True for what is written as a day is, be it one or not: `31.4.`, `12/11/26`, `2026-2-30`.

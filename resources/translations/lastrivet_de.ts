@@ -15950,6 +15950,10 @@
         <source>“%1”</source>
         <translation>„%1“</translation>
     </message>
+    <message>
+        <source>The list does not show which number of a day is its month: choose above how days are written.</source>
+        <translation>Die Liste zeigt nicht, welche Zahl eines Tages sein Monat ist: Wählen Sie oben, wie Tage geschrieben sind.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ListRows</name>

@@ -15950,6 +15950,10 @@
         <source>“%1”</source>
         <translation>«&#xa0;%1&#xa0;»</translation>
     </message>
+    <message>
+        <source>The list does not show which number of a day is its month: choose above how days are written.</source>
+        <translation>La liste ne montre pas lequel des nombres d’un jour est le mois&#xa0;: choisissez ci-dessus comment les jours sont écrits.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ListRows</name>

@@ -179,7 +179,7 @@ class Csv(TerminalTest):
 
     def test_a_log_of_a_spreadsheet_is_taken_in_as_it_is_and_only_once(self):
         path = self.folder / "log.csv"
-        path.write_bytes("Datum;Bauteil;Stunden;Bemerkung\r\n5.3.2026;LW;1,5;Flügel entgratet\r\n"
+        path.write_bytes("Datum;Bauteil;Stunden;Bemerkung\r\n5/3/26;LW;1,5;Flügel entgratet\r\n"
                          .encode("cp1252"))
         refused = self.run_program("import", self.project, path, "--as", "work_sessions")
         self.assertEqual(refused.code, 3)
@@ -192,6 +192,16 @@ class Csv(TerminalTest):
         self.assertEqual(self.database("SELECT began, minutes FROM work_session"
                                        " WHERE note = 'Flügel entgratet'"),
                          [{"began": "2026-03-05", "minutes": 90}])
+
+    def test_the_order_of_days_is_taken_from_all_of_them_and_told(self):
+        path = self.write("log.csv", "date,part,minutes,note\n3/1/2026,LW,30,Sanded one\n"
+                                     "14/2/2026,LW,30,Sanded two\n")
+        answer = self.run_program("import", self.project, path, "--as", "work_sessions")
+        self.assertEqual(answer.code, 0)
+        self.assertIn("took its days for day-month-year", answer.err)
+        self.assertEqual(self.database("SELECT began FROM work_session WHERE note LIKE 'Sanded %'"
+                                       " ORDER BY began"),
+                         [{"began": "2026-01-03"}, {"began": "2026-02-14"}])
 
     def test_prices_below_the_header_of_an_export_are_told_another(self):
         path = self.write("parts.csv", "name,quantity,unit_price\nRib,4,1.25\n")

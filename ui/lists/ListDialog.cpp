@@ -12,9 +12,7 @@
 #include "ui/lists/ColumnChoice.h"
 #include "ui/lists/ListRows.h"
 #include "ui/shell/Session.h"
-#include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
-#include "ui/widgets/TallRows.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -22,15 +20,13 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QFormLayout>
-#include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QTextDocument>
 #include <QTreeView>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -75,95 +71,6 @@ ListDialog::ListDialog(Session &session, QWidget *parent)
     showType();
 }
 
-void ListDialog::build()
-{
-    setWindowTitle(tr("Bring in a list"));
-    resize(940, 620);
-    auto *leave = flatButton(tr("Cancel"), this);
-    leave->setAutoDefault(false);
-    // Enter in a field ends what is chosen there; the list comes in by its button alone.
-    m_take->setAutoDefault(false);
-    m_take->setProperty("primary", true);
-    m_summary->setWordWrap(true);
-    auto *middle = new QHBoxLayout;
-    middle->addWidget(buildInput(), 1);
-    middle->addWidget(buildPlan(), 1);
-    auto *buttons = new QHBoxLayout;
-    buttons->addWidget(m_summary, 1);
-    buttons->addWidget(leave);
-    buttons->addWidget(m_take);
-    auto *layout = new QVBoxLayout(this);
-    layout->addLayout(middle, 1);
-    layout->addLayout(buttons);
-    connect(leave, &QPushButton::clicked, this, &QDialog::reject);
-}
-
-void ListDialog::fillFields()
-{
-    for (const RecordType type : exchange::csvRecordTypes())
-        m_type->addItem(recordsTitle(type), int(type));
-    m_days->addItem(tr("year-month-day"), int(exchange::DayOrder::YearMonthDay));
-    m_days->addItem(tr("day.month.year"), int(exchange::DayOrder::DayMonthYear));
-    m_days->addItem(tr("month/day/year"), int(exchange::DayOrder::MonthDayYear));
-    m_within->setPlaceholderText(tr("no part"));
-    m_headings->setChecked(true);
-    m_text->setPlaceholderText(tr(
-        "Paste rows from a spreadsheet here. Columns are parted by tabs, commas or semicolons."));
-    m_text->setLineWrapMode(QPlainTextEdit::NoWrap);
-    m_text->setTabChangesFocus(true);
-    m_text->setAccessibleName(tr("The list"));
-    m_shipment->setPlaceholderText(tr("none: name the crate or the delivery"));
-}
-
-QWidget *ListDialog::buildInput()
-{
-    fillFields();
-    m_form = new QFormLayout;
-    const std::pair<QString, QWidget *> fields[] = {
-        {tr("What it lists"), m_type},
-        {tr("Rows that name no part"), m_within},
-        {tr("Rows that name no shipment"), m_shipment},
-        {tr("Days are written"), m_days},
-    };
-    for (const auto &[label, field] : fields) {
-        m_form->addRow(label, field);
-        field->setAccessibleName(label);
-    }
-    auto *open = new QPushButton(tr("Open a file…"), this);
-    open->setAutoDefault(false);
-    connect(open, &QPushButton::clicked, this, &ListDialog::browse);
-    auto *line = new QHBoxLayout;
-    line->addWidget(m_headings, 1);
-    line->addWidget(open);
-    auto *side = new QWidget(this);
-    auto *layout = new QVBoxLayout(side);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addLayout(m_form);
-    layout->addWidget(m_text, 2);
-    layout->addLayout(line);
-    layout->addWidget(m_columns, 3);
-    // As they stand; the list itself came behind what is said of its first row.
-    setTabOrder(m_days, m_text);
-    setTabOrder(m_text, m_headings);
-    setTabOrder(m_headings, open);
-    setTabOrder(open, m_columns);
-    return side;
-}
-
-QWidget *ListDialog::buildPlan()
-{
-    m_view->setModel(m_rows);
-    m_view->setItemDelegate(new TallRows(this));
-    m_view->setRootIsDecorated(false);
-    m_view->setUniformRowHeights(true);
-    m_view->setAllColumnsShowFocus(true);
-    m_view->setAccessibleName(tr("What becomes of each row"));
-    m_view->header()->setStretchLastSection(true);
-    m_view->setColumnWidth(ListRows::RowColumn, 60);
-    m_view->setColumnWidth(ListRows::FateColumn, 124);
-    return m_view;
-}
-
 void ListDialog::connectParts()
 {
     // Typing and pasting a long list asks once, when the hand rests.
@@ -177,7 +84,10 @@ void ListDialog::connectParts()
     });
     connect(m_type, &QComboBox::currentIndexChanged, this, &ListDialog::showType);
     connect(m_shipment, &QLineEdit::editingFinished, this, &ListDialog::planAnew);
-    connect(m_days, &QComboBox::currentIndexChanged, this, &ListDialog::planAnew);
+    connect(m_days, &QComboBox::currentIndexChanged, this, [this] {
+        m_areDaysSaid = true;
+        planAnew();
+    });
     connect(m_within, &RecordLine::chosenByPerson, this, &ListDialog::planAnew);
     connect(m_columns, &ColumnChoice::chosenChanged, this, &ListDialog::planAnew);
     connect(m_take, &QPushButton::clicked, this, &ListDialog::take);
@@ -190,7 +100,8 @@ ListInput ListDialog::input() const
             exchange::DayOrder(m_days->currentData().toInt()),
             Id<Component>{m_within->chosen()},
             toStd(m_shipment->text()),
-            m_session.records()->project.currency};
+            m_session.records()->project.currency,
+            m_session.today()};
 }
 
 void ListDialog::showType()
@@ -232,6 +143,7 @@ void ListDialog::takeText(const QString &text)
     m_columns->forget();
     m_text->setPlainText(text);
     m_areHeadingsSaid = false;
+    m_areDaysSaid = false;
     guessHeadings();
     readAnew();
 }
@@ -239,6 +151,17 @@ void ListDialog::takeText(const QString &text)
 void ListDialog::guessHeadings()
 {
     m_headings->setChecked(looksLikeHeadings(m_text->toPlainText(), input().type));
+}
+
+bool ListDialog::guessDays()
+{
+    if (m_areDaysSaid)
+        return true;
+    const auto shown = exchange::orderShown(m_table, input().type, m_columns->chosen());
+    const QSignalBlocker guessed(m_days);
+    m_days->setCurrentIndex(
+        m_days->findData(int(shown.value_or(exchange::DayOrder::YearMonthDay))));
+    return shown.has_value();
 }
 
 bool ListDialog::openFile(const QString &file)
@@ -302,6 +225,7 @@ void ListDialog::planAnew()
 {
     if (m_table.header.empty())
         return;
+    const bool areDaysKnown = guessDays();
     const ReadyList list = readyList(m_table, m_columns->chosen(), input());
     if (const QString missing = whatIsMissing(list.columns); !missing.isEmpty()) {
         m_rows->show({}, 1);
@@ -319,7 +243,11 @@ void ListDialog::planAnew()
     const auto &errors = m_rows->plan().errors;
     const QModelIndex first = m_rows->firstOf(Fate::Wrong);
     m_view->scrollTo(first);
-    if (first.isValid())
+    if (first.isValid() && !areDaysKnown)
+        sentence += QLatin1Char(' ') +
+                    tr("The list does not show which number of a day is its month: choose above "
+                       "how days are written.");
+    else if (first.isValid())
         sentence += QLatin1Char(' ') + m_rows->sentenceOf(first) + QLatin1Char(' ') +
                     tr("All rows have to be right; then all of them are taken in at once.");
     else if (!errors.empty())

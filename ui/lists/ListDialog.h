@@ -58,6 +58,8 @@ private:
     /// Whatever it holds: what is wrong with it is said.
     void takeText(const QString &text);
     void guessHeadings();
+    /// Shows the order that the days of the list show, and says whether they do.
+    bool guessDays();
     void readAnew();
     void planAnew();
     QString whatIsMissing(const exchange::CsvColumns &columns) const;
@@ -75,6 +77,8 @@ private:
     QCheckBox *m_headings;
     /// Somebody said whether the first row holds headings; it is not guessed any more.
     bool m_areHeadingsSaid = false;
+    /// Somebody said how the days are written.
+    bool m_areDaysSaid = false;
     QPlainTextEdit *m_text;
     ColumnChoice *m_columns;
     ListRows *m_rows;

@@ -92,7 +92,7 @@ bool looksLikeHeadings(const QString &text, RecordType type)
 
 ReadyList readyList(exchange::CsvTable table, exchange::CsvColumns columns, const ListInput &input)
 {
-    exchange::rewriteDays(table, input.type, columns, input.days);
+    exchange::rewriteDays(table, input.type, columns, input.days, input.today);
     exchange::rewriteHours(table, columns);
     exchange::rewritePrices(table, columns, input.currency);
     if (input.within)

@@ -21,6 +21,7 @@ struct ListInput {
     std::string shipment{};
     /// The currency of prices that name none.
     std::string currency{};
+    Moment today;
 };
 
 /// The text of a file: UTF-8, UTF-16 with its mark, or else the code page of western Europe; or

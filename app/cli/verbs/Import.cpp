@@ -121,19 +121,26 @@ void warnOfColumns(const std::string &file, const exchange::CsvTable &table,
 
 constexpr std::string_view dayOrders[] = {"ymd", "dmy", "mdy"};
 
-exchange::DayOrder dayOrderOf(std::string_view word)
+/// The order that was asked for, else the one that the days show, which is told.
+exchange::DayOrder dayOrderOf(std::string_view word, const std::string &file,
+                              std::optional<exchange::DayOrder> shown, Terminal &terminal)
 {
-    const auto found = std::ranges::find(dayOrders, word);
-    return found == std::end(dayOrders) ? exchange::DayOrder::YearMonthDay
-                                        : exchange::DayOrder(found - std::begin(dayOrders));
+    if (const auto found = std::ranges::find(dayOrders, word); found != std::end(dayOrders))
+        return exchange::DayOrder(found - std::begin(dayOrders));
+    const auto order = shown.value_or(exchange::DayOrder::YearMonthDay);
+    if (order != exchange::DayOrder::YearMonthDay)
+        terminal.complain(fmt::format(
+            "{}: took its days for {}; say with --days if they are others.", file,
+            order == exchange::DayOrder::DayMonthYear ? "day-month-year" : "month-day-year"));
+    return order;
 }
 
 /// What would help a list of days that are not written as the program does.
 std::optional<std::string> hintOfDays(const exchange::CsvTable &table, RecordType type,
-                                      const exchange::CsvColumns &columns)
+                                      const exchange::CsvColumns &columns, Moment today)
 {
     auto other = table;
-    exchange::rewriteDays(other, type, columns, exchange::DayOrder::DayMonthYear);
+    exchange::rewriteDays(other, type, columns, exchange::DayOrder::DayMonthYear, today);
     if (other.rows == table.rows)
         return std::nullopt;
     return "some days are not written year-month-day; say with --days dmy or --days mdy how";
@@ -216,14 +223,17 @@ private:
         auto columns = exchange::columnsByHeader(*table, type);
         requireSomeField(file, columns, type);
         warnOfColumns(file, *table, columns, type, terminal);
-        exchange::rewriteDays(*table, type, columns, dayOrderOf(m_options.days));
+        const auto order =
+            dayOrderOf(m_options.days, file, exchange::orderShown(*table, type, columns), terminal);
+        exchange::rewriteDays(*table, type, columns, order, m_project->today());
         exchange::rewriteHours(*table, columns);
         exchange::rewritePrices(*table, columns, m_project->records()->project.currency);
         const auto plan = exchange::importCsv(*m_project, *table, type, columns,
                                               fs::path(file).filename().string());
         if (!plan)
             refuse(plan.reason(), file,
-                   {hintOfDays(*table, type, columns), hintOfPrices(*table, columns)});
+                   {hintOfDays(*table, type, columns, m_project->today()),
+                    hintOfPrices(*table, columns)});
         ImportReport report;
         report.added[std::size_t(type)] = plan->import.added.size();
         report.skipped = plan->import.skipped;
@@ -355,7 +365,7 @@ void declareImport(CLI::App &program, Action &chosen)
         ->check(CLI::IsMember(listNames()))
         ->type_name("WHAT");
     verb.add_option("--days", options->days,
-                    "How a CSV file writes its days: ymd (as when not said), dmy or mdy")
+                    "How a CSV file writes its days, where they do not show it: ymd, dmy or mdy")
         ->check(CLI::IsMember(std::vector<std::string>(std::begin(dayOrders), std::end(dayOrders))))
         ->type_name("ORDER");
     verb.add_flag("--create", options->mayCreate, "Makes the project when there is none");

@@ -21,7 +21,9 @@ void csv(Input input)
         return;
     }
     const auto columns = exchange::columnsByHeader(*table, type);
-    exchange::rewriteDays(*table, type, columns, exchange::DayOrder(input[1] % 3));
+    static_cast<void>(exchange::orderShown(*table, type, columns));
+    exchange::rewriteDays(*table, type, columns, exchange::DayOrder(input[1] % 3),
+                          *Moment::parse("2026-03-14"));
     std::int64_t newest = 1'000'000;
     const auto plan = exchange::planCsv(*table, type, columns, wing.records, wing.profile,
                                         [&newest] { return ++newest; });
