@@ -64,6 +64,14 @@ QString standingOf(const Wording &words, const SquawkEntry &squawk)
     return {};
 }
 
+/// How grave it is, in words, which a copy of a copy keeps where the mark is a blot; and where.
+QString gravityAndPlace(const Wording &words, const SquawkEntry &squawk)
+{
+    QStringList said{words.sentence(packet::inWords(squawk.severity))};
+    addLine(said, asIs(squawk.part));
+    return said.join(QStringLiteral(" · "));
+}
+
 } // namespace
 
 void addLine(QStringList &lines, const QString &line)
@@ -105,7 +113,7 @@ Table::Row squawkRow(const Wording &words, const SquawkEntry &squawk)
 {
     QStringList what{asIs(squawk.title)};
     addLine(what, asIs(squawk.detail));
-    addLine(what, asIs(squawk.part));
+    addLine(what, gravityAndPlace(words, squawk));
     addLine(what, photosIn(words, squawk.photo_numbers));
     const bool isOpen =
         squawk.state == SquawkEntry::State::Open || squawk.state == SquawkEntry::State::Fixed;

@@ -41,6 +41,30 @@ TEST_CASE("A filtered list of squawks says what it shows")
               .contains(QStringLiteral(": unerledigt; Lufttüchtigkeit.")));
 }
 
+TEST_CASE("A squawk says on paper in words how grave it is")
+{
+    const PrintedFolder folder;
+    const WingProject project;
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    auto list =
+        packet::squawkList(project.records, project.profile, answer,
+                           readiness::squawkOrder(project.records, answer, project.as_of), {});
+    REQUIRE_FALSE(list.entries.empty());
+    list.entries.resize(1);
+    packet::SquawkEntry &squawk = list.entries.front().squawk;
+    squawk.severity = Severity::Airworthiness;
+    squawk.part = "LW";
+    const auto pdf = folder.path("squawks.pdf");
+    REQUIRE(print::printSquawkList(list, imprintOfTest(), {}, pdf));
+    CHECK(PrintedFolder::text(pdf).contains(QStringLiteral("Airworthiness · LW")));
+    squawk.severity = Severity::Cosmetic;
+    squawk.part.clear();
+    REQUIRE(print::printSquawkList(list, imprintOfTest(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    CHECK(text.contains(QLatin1String("Cosmetic")));
+    CHECK_FALSE(text.contains(QStringLiteral("Cosmetic ·")));
+}
+
 TEST_CASE("Cautions never stand alone behind a list of squawks")
 {
     const PrintedFolder folder;
