@@ -7400,6 +7400,10 @@
         <source>“{0}” is taken for the day {1}; put the number of a chapter behind the colon.</source>
         <translation>„{0}“ gilt als der Tag {1}; die Nummer eines Kapitels gehört hinter den Doppelpunkt.</translation>
     </message>
+    <message>
+        <source>What has a bar before it keeps its closing open.</source>
+        <translation>Was einen Balken davor hat, hält seine Schließstelle offen.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

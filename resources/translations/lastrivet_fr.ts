@@ -7400,6 +7400,10 @@
         <source>“{0}” is taken for the day {1}; put the number of a chapter behind the colon.</source>
         <translation>«&#xa0;{0}&#xa0;» est pris pour le jour {1}&#xa0;; mettez le numéro d’un chapitre après les deux-points.</translation>
     </message>
+    <message>
+        <source>What has a bar before it keeps its closing open.</source>
+        <translation>Ce qui a une barre devant lui garde sa fermeture ouverte.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

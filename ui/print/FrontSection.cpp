@@ -59,9 +59,9 @@ void drawStateOfAll(Pages &pages, const Packet &packet)
     drawMark(painter, markOf(packet.state, packet.begun),
              QRectF(frame.left() + points(10), frame.top() + points(8), points(30), points(30)));
     painter.setPen(Qt::black);
-    TextBlock(pages.wording().sentence(packet::inWords(packet.state, packet.begun)),
-              Size::Subheading, width, true)
-        .drawLines(painter, {left, frame.top() + points(6)}, 0, 1);
+    fitted(pages.wording().sentence(packet::inWords(packet.state, packet.begun)), Size::Subheading,
+           width, 1, true)
+        .draw(painter, {left, frame.top() + points(6)});
     sentence.draw(painter, {left, frame.top() + points(27)});
     pages.advance(height + points(12));
 }
@@ -223,20 +223,23 @@ void drawOpen(Pages &pages, const Packet &packet)
 {
     const Wording &words = pages.wording();
     const Table table = openTable(words, packet);
-    pages.smallHeading(words.text("Open"), leastHeightOf(table, pages.body().width()));
+    pages.smallHeading(words.text("Open"), lineHeight(Size::Small) + points(4) +
+                                               leastHeightOf(table, pages.body().width()));
     const bool isClosedIn =
         !packet.front.out_of_reach.empty() ||
         std::ranges::any_of(packet.front.closed_with_gaps, &FrontPages::ClosedWithGaps::in_region);
-    if (table.rows.empty())
+    if (table.rows.empty()) {
         pages.text(isClosedIn
                        ? words.text("What is closed already is told below: what is open now and "
                                     "out of reach, and what was missing when it was closed.")
                        : words.text("No work on record is open in the way of these closings."));
-    drawTable(pages, table);
-    if (!table.rows.empty()) {
-        pages.advance(points(4));
-        pages.text(words.text("All of it is named under Readiness."), Size::Small);
+        return;
     }
+    pages.text(words.text("What has a bar before it keeps its closing open."), Size::Small);
+    pages.advance(points(4));
+    drawTable(pages, table);
+    pages.advance(points(4));
+    pages.text(words.text("All of it is named under Readiness."), Size::Small);
 }
 
 } // namespace
