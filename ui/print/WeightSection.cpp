@@ -321,7 +321,8 @@ void drawPicture(Pages &pages, const WeightReport &report)
     plot.number = [&](double value) { return words.number(value); };
     const double height = points(drawingHeight);
     constexpr double linesBelow = 4;
-    pages.need(height + points(12) + linesBelow * lineHeight(Size::Small));
+    pages.smallHeading(words.text("Loadings and limits in a picture"),
+                       height + points(12) + linesBelow * lineHeight(Size::Small));
     const QRectF place(pages.body().left(), pages.y() + points(6), pages.body().width(), height);
     paintEnvelope(pages.painter(), place, plot,
                   {Qt::black, QColor(0x99, 0x99, 0x99), QColor(0xf2, 0xf2, 0xf2), font(Size::Small),

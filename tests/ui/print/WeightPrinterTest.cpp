@@ -71,7 +71,8 @@ TEST_CASE("The weight and balance report says how it was weighed and what it cam
     for (const char *word :
          {"WEIGHT AND BALANCE REPORT", "Leading edge of the wing", "left main", "1331.50", "50.09",
           "66698.0", "Pilot and full tanks", "Pilot: 170.00 lb at 60.00 in", "Farthest forward",
-          "Farthest aft", "Drawing W-1", "Signature", "Cautions"}) {
+          "Farthest aft", "Loadings and limits in a picture", "Drawing W-1", "Signature",
+          "Cautions"}) {
         INFO(word);
         CHECK(text.contains(QString::fromUtf8(word)));
     }
