@@ -14,7 +14,7 @@ void drawWritingLine(Pages &pages, double left, double width, double y, const QS
     painter.setPen(QPen(Qt::black, points(0.6)));
     painter.drawLine(QLineF(left, y, left + width, y));
     painter.setPen(Qt::black);
-    TextBlock(name, Size::Small, width).drawLines(painter, {left, y + points(1.5)}, 0, 1);
+    fitted(name, Size::Small, width, 1).draw(painter, {left, y + points(1.5)});
 }
 
 void drawTableToSign(Pages &pages, const QString &title, std::vector<Table::Column> columns,

@@ -128,10 +128,10 @@ void Pages::drawFoot()
     const QString number = m_wording.text(
         "page {0} of {1}", {std::to_string(m_outline.page_count), std::to_string(total)});
     const TextBlock page(number, Size::Small, m_body.width() * 0.25, true, Qt::AlignRight);
-    const TextBlock foot(m_margins.foot, Size::Small, m_body.width() * 0.75);
+    const TextBlock foot = fitted(m_margins.foot, Size::Small, m_body.width() * 0.75, 1);
     drawLineAcross(m_painter, m_body, y - points(4), points(0.5));
     m_painter.setPen(Qt::black);
-    foot.drawLines(m_painter, {m_body.left(), y}, 0, 1);
+    foot.draw(m_painter, {m_body.left(), y});
     page.draw(m_painter, {m_body.left() + m_body.width() * 0.75, y});
     if (m_outline.page_count == 1)
         TextBlock(m_margins.first_foot, Size::Small, m_body.width())

@@ -33,9 +33,9 @@ void drawState(Pages &pages, const Standing &standing)
     drawMark(painter, markOf(standing.state, standing.begun),
              QRectF(pages.body().left(), pages.y(), side, side));
     painter.setPen(Qt::black);
-    TextBlock(words.sentence(packet::inWords(standing.state, standing.begun)), Size::Body,
-              pages.body().width() - points(30), true)
-        .drawLines(painter, {pages.body().left() + points(28), pages.y() + points(4)}, 0, 1);
+    fitted(words.sentence(packet::inWords(standing.state, standing.begun)), Size::Body,
+           pages.body().width() - points(30), 1, true)
+        .draw(painter, {pages.body().left() + points(28), pages.y() + points(4)});
     pages.advance(side + points(6));
 }
 
