@@ -1954,7 +1954,7 @@
     </message>
     <message>
         <source>Open</source>
-        <translation>Ouvert</translation>
+        <translation>En suspens</translation>
     </message>
     <message>
         <source>Open behind “{1}”, which is closed: {0}</source>
@@ -6314,7 +6314,7 @@
     </message>
     <message>
         <source>raised {0}</source>
-        <translation>ouverte le {0}</translation>
+        <translation>soulevé le {0}</translation>
     </message>
     <message>
         <source>stays open, waits for the builder&apos;s signature</source>
@@ -17222,19 +17222,19 @@
     </message>
     <message>
         <source>Builder&apos;s name on it</source>
-        <translation>Nom du constructeur dessus</translation>
+        <translation>Nom du constructeur inscrit</translation>
     </message>
     <message>
         <source>Model on it</source>
-        <translation>Modèle dessus</translation>
+        <translation>Modèle inscrit</translation>
     </message>
     <message>
         <source>Serial number on it</source>
-        <translation>Numéro de série dessus</translation>
+        <translation>Numéro de série inscrit</translation>
     </message>
     <message>
         <source>Registration on it</source>
-        <translation>Immatriculation dessus</translation>
+        <translation>Immatriculation inscrite</translation>
     </message>
     <message>
         <source>A newer one…</source>
@@ -17294,7 +17294,7 @@
     </message>
     <message>
         <source>Number on it, if any</source>
-        <translation>Numéro dessus, s’il y en a un</translation>
+        <translation>Numéro inscrit, s’il y en a un</translation>
     </message>
     <message>
         <source>Since</source>
