@@ -58,8 +58,8 @@ QString liesWithin(const Wording &words, const HandOver::Part &part)
 {
     QStringList lines;
     for (const HandOver::Hidden &hidden : part.lies_within)
-        lines << asIs(hidden.closing) + QStringLiteral(": ") +
-                     words.text(packet::inWords(hidden.state, hidden.begun));
+        lines << words.text("{0}: {1}",
+                            {hidden.closing, nested(packet::inWords(hidden.state, hidden.begun))});
     return lines.join(QLatin1Char('\n'));
 }
 

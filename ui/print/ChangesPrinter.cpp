@@ -79,7 +79,7 @@ QString torqueNote(const Wording &words, const packet::FastenerEntry &fastener)
         pieces << asIs(fastener.tool);
     if (fastener.was_tool_uncalibrated)
         pieces << words.text("not in calibration");
-    return pieces.join(QStringLiteral("; "));
+    return words.listed(pieces);
 }
 
 Table::Row rowOf(const Wording &words, const ChangesSince::Change &change, const Room &room)

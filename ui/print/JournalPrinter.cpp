@@ -124,7 +124,7 @@ QString filterIn(const Wording &words, const packet::JournalReport::Filter &filt
         said << words.text("from {0}", {filter.from->dayOnly().text()});
     if (filter.until)
         said << words.text("until {0}", {filter.until->dayOnly().text()});
-    return said.join(QStringLiteral("; "));
+    return words.listed(said);
 }
 
 void drawJournal(Pages &pages, const packet::JournalReport &report)

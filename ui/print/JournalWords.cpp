@@ -49,7 +49,7 @@ QString joined(const Wording &words, const std::vector<journal::Value> &values)
     QStringList list;
     for (const journal::Value &value : values)
         list << valueIn(words, value);
-    return list.join(QStringLiteral("; "));
+    return words.listed(list);
 }
 
 /// Of a new record, what nobody said is no news.

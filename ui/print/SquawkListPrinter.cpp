@@ -88,7 +88,7 @@ QString filterIn(const Wording &words, const SquawkList &list)
     QStringList said;
     for (const Message &wish : list.filter)
         said << words.text(wish);
-    return said.join(QStringLiteral("; "));
+    return words.listed(said);
 }
 
 void drawList(Pages &pages, const SquawkList &list)

@@ -261,9 +261,10 @@ QString loadsIn(const Wording &words, const WeightReport &report, const balance:
 {
     QStringList lines;
     for (std::size_t i = 0; i < report.loads.size(); ++i)
-        lines << QStringLiteral("%1: %2").arg(asIs(report.loads[i].what),
-                                              figure(words, loading.weights[i], weightDecimals));
-    return lines.join(QStringLiteral(", "));
+        lines << words.text("{0}: {1}",
+                            {report.loads[i].what,
+                             figure(words, loading.weights[i], weightDecimals).toStdString()});
+    return words.listed(lines);
 }
 
 /// The name, and a line for each load with its weight and arm.
@@ -292,7 +293,7 @@ Table loadingTable(const Wording &words, const WeightReport &report)
         if (loading.refusal)
             table.rows.push_back(
                 {{{signOfCase(i)},
-                  {asIs(loading.name) + QStringLiteral(": ") + words.text(*loading.refusal)}}});
+                  {words.text("{0}: {1}", {loading.name, nested(*loading.refusal)})}}});
         else
             addSum(table, words, signOfCase(i), namedLoads(words, report, loading), loading.sum,
                    loading.is_within);

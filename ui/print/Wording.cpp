@@ -123,4 +123,10 @@ QString Wording::sentence(const Message &message) const
     return said;
 }
 
+QString Wording::listed(const QStringList &pieces) const
+{
+    const bool hasGap = m_locale.language() == QLocale::French;
+    return pieces.join(hasGap ? QStringLiteral("\u00a0; ") : QStringLiteral("; "));
+}
+
 } // namespace lastrivet::print

@@ -10,6 +10,7 @@
 
 #include <QLocale>
 #include <QString>
+#include <QStringList>
 
 #include <functional>
 #include <optional>
@@ -52,6 +53,8 @@ public:
     QString span(Minutes minutes) const;
     /// First letter in upper case, for a sentence that stands alone.
     QString sentence(const Message &message) const;
+    /// Several pieces in one line; French has a gap before what parts them.
+    QString listed(const QStringList &pieces) const;
 
 private:
     QLocale m_locale{QLocale::English, QLocale::UnitedStates};

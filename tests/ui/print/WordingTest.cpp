@@ -45,6 +45,17 @@ TEST_CASE("Hours are grouped as other numbers are")
     CHECK(hours(QLocale::German, 1053 * 60) == "1.053 h 00");
 }
 
+TEST_CASE("Pieces of one line are parted as the paper's language parts them")
+{
+    const auto listed = [](QLocale::Language language) {
+        return print::wordingIn(print::languageFor(language))
+            .listed({QStringLiteral("a"), QStringLiteral("b")});
+    };
+    CHECK(listed(QLocale::English) == QStringLiteral("a; b"));
+    CHECK(listed(QLocale::German) == QStringLiteral("a; b"));
+    CHECK(listed(QLocale::French) == QStringLiteral("a\u00a0; b"));
+}
+
 TEST_CASE("A day is written as the paper's language writes it")
 {
     const auto day = [](QLocale::Language language, std::string_view moment) {
