@@ -3,6 +3,7 @@
 #include "app/cli/PrintShop.h"
 
 #include "app/cli/PlainText.h"
+#include "app/cli/Terminal.h"
 #include "ui/print/Language.h"
 
 #include <CLI/CLI.hpp>
@@ -54,6 +55,13 @@ print::Choices choicesOf(const PaperOptions &options)
     if (const auto *language = print::languageOfCode(QString::fromStdString(options.language)))
         choices.wording = print::wordingIn(*language);
     return choices;
+}
+
+void complainOfUnshown(const print::Printed &printed, Terminal &terminal)
+{
+    if (!printed.unshown.empty())
+        terminal.complain("No typeface on this computer has " + onOneLine(printed.unshown) +
+                          ": boxes stand in their place.");
 }
 
 PrintCopies::PrintCopies(const Project &project)

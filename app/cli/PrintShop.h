@@ -21,6 +21,8 @@ class App;
 
 namespace lastrivet::cli {
 
+class Terminal;
+
 /// What printing needs besides its document: Qt's fonts, which need an application; "offscreen"
 /// needs no display. One at a time.
 class PrintShop {
@@ -44,6 +46,9 @@ struct PaperOptions {
 void addPaper(CLI::App &verb, PaperOptions &options);
 /// Within the shop, whose fonts and texts it needs.
 print::Choices choicesOf(const PaperOptions &options);
+
+/// What no typeface here could show, where there is any.
+void complainOfUnshown(const print::Printed &printed, Terminal &terminal);
 
 /// The copies of photographs for print: in the project, or for the time of the run elsewhere, when
 /// the folder cannot be written.

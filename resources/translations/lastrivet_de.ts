@@ -7761,6 +7761,10 @@
         <source>Weight and balance report</source>
         <translation>Wägebericht mit Schwerpunkt</translation>
     </message>
+    <message>
+        <source>No typeface on this computer has %1: boxes stand in their place.</source>
+        <translation>Keine Schrift auf diesem Computer hat %1: An ihrer Stelle stehen Kästchen.</translation>
+    </message>
 </context>
 <context>
     <name>ProjectFiles</name>

@@ -7761,6 +7761,10 @@
         <source>Weight and balance report</source>
         <translation>Rapport de masse et centrage</translation>
     </message>
+    <message>
+        <source>No typeface on this computer has %1: boxes stand in their place.</source>
+        <translation>Aucune police de cet ordinateur n’a %1&#xa0;: des cases tiennent leur place.</translation>
+    </message>
 </context>
 <context>
     <name>ProjectFiles</name>

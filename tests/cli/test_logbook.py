@@ -71,6 +71,7 @@ class Logbook(TerminalTest):
         self.ask("photos", self.project, path, "--component", "LW-R1")
         answer = self.logbook("--json").json()
         self.assertEqual((answer["pictures"], answer["missing_pictures"]), (1, 0))
+        self.assertEqual(answer["unshown_characters"], "")
         self.assertEqual(self.text().count("Photo 1"), 2)
         listed = subprocess.run(["pdfimages", "-list", self.pdf], capture_output=True, text=True,
                                 check=True).stdout

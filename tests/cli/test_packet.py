@@ -25,6 +25,7 @@ class Packet(TerminalTest):
                           "--json").json()
         self.assertEqual((answer["closings"], answer["pictures"], answer["missing_pictures"]),
                          ([LEFT_SKIN], 1, 0))
+        self.assertEqual(answer["unshown_characters"], "")
         checked = subprocess.run(["qpdf", "--check", self.pdf], capture_output=True, text=True,
                                  check=False)
         self.assertEqual(checked.returncode, 0, checked.stdout + checked.stderr)

@@ -4,6 +4,7 @@
 
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/Type.h"
+#include "ui/print/Unshown.h"
 
 #include <QBuffer>
 
@@ -150,6 +151,7 @@ std::optional<Printed> printDocument(const Document &document, const Imprint &im
 {
     requireFonts();
     try {
+        UnshownCharacters unshown;
         Printing printing(document, imprint, pictures, choices, onPercent);
         Layout layout = printing.layOut();
         const PdfFinish finish{.pictures = printing.shelf().pictures(),
@@ -166,7 +168,7 @@ std::optional<Printed> printDocument(const Document &document, const Imprint &im
                    onPercent(percentAtWriting + percent * (100 - percentAtWriting) / 100);
         });
         return Printed{layout.outline.page_count, int(finish.pictures.size()),
-                       printing.shelf().missingCount()};
+                       printing.shelf().missingCount(), unshown.some()};
     } catch (const Cancelled &) {
         return std::nullopt;
     }

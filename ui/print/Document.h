@@ -36,6 +36,8 @@ struct Printed {
     int pictures = 0;
     /// Photographs with a note in their place.
     int missing_pictures = 0;
+    /// Some of the characters that no installed typeface has; boxes stand in their place.
+    std::string unshown{};
 };
 
 /// Draws a part of a document where its pages stand, as often as the layout needs it.

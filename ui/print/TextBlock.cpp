@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/TextBlock.h"
 
+#include "ui/print/Unshown.h"
+
 #include <QPainter>
 #include <QTextOption>
 
@@ -45,6 +47,7 @@ TextBlock::TextBlock(const QString &text, Size size, double width, bool isBold,
     : m_layout(std::make_unique<QTextLayout>(forLayout(text), font(size, isBold)))
     , m_lineHeight(print::lineHeight(size))
 {
+    hearUnshown(text);
     QTextOption option(alignment);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     m_layout->setTextOption(option);

@@ -60,6 +60,9 @@ void tell(Session &session, const Job &job)
         said.append(tr("%n photographs are in it.", printed.pictures));
     if (printed.missing_pictures > 0)
         said.append(tr("%n photographs could not be printed.", printed.missing_pictures));
+    if (!printed.unshown.empty())
+        said.append(tr("No typeface on this computer has %1: boxes stand in their place.")
+                        .arg(toQt(printed.unshown)));
     if (!remark.isEmpty())
         said.append(remark);
     session.say(said.join(QLatin1Char(' ')));

@@ -95,6 +95,7 @@ void tellJson(const Options &options, const packet::Logbook &log, const print::P
     json.member("pages", printed.pages);
     json.member("pictures", printed.pictures);
     json.member("missing_pictures", printed.missing_pictures);
+    json.member("unshown_characters", printed.unshown);
     json.endObject();
 }
 
@@ -109,6 +110,7 @@ Outcome make(const Options &options, Terminal &terminal)
         terminal.out() << '\n';
     } else {
         tellPlainly(options, log, printed, terminal.out());
+        complainOfUnshown(printed, terminal);
     }
     return Outcome::Done;
 }

@@ -86,6 +86,7 @@ void tellPlainly(const Options &options, const print::PacketMade &made, Terminal
     if (options.small)
         fmt::print(terminal.out(), "{:.1f} MB, {} left out.\n", double(made.bytes) / 1e6,
                    counted(made.left_out, "photo"));
+    complainOfUnshown(made.printed, terminal);
     for (const std::string &file : made.missing)
         terminal.complain(fmt::format("{} is not in the project.", onOneLine(file)));
     for (const std::string &file : made.altered)
@@ -116,6 +117,7 @@ void tellJson(const Options &options, const IdSet<Closing> &closings, const prin
     json.member("pages", made.printed.pages);
     json.member("pictures", made.printed.pictures);
     json.member("missing_pictures", made.printed.missing_pictures);
+    json.member("unshown_characters", made.printed.unshown);
     json.member("bytes", std::int64_t(made.bytes));
     if (options.small) {
         json.member("longest_edge", made.longest_edge);

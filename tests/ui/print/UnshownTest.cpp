@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/Unshown.h"
+
+#include "core/readiness/Readiness.h"
+#include "core/readiness/SquawkOrder.h"
+#include "tests/support/WingProject.h"
+#include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/Measures.h"
+#include "ui/print/SquawkListPrinter.h"
+#include "ui/print/TextBlock.h"
+
+#include <catch2/catch.hpp>
+
+#include <string>
+
+using namespace lastrivet;
+using namespace lastrivet::tests;
+
+namespace {
+
+/// For private use: no typeface has a picture of it.
+const std::string nowhere = "\xF4\x8F\xBF\xB0";
+
+} // namespace
+
+TEST_CASE("Who prints is told which characters no typeface has, each once")
+{
+    const PrintedFolder folder;
+    const WingProject project;
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    auto list =
+        packet::squawkList(project.records, project.profile, answer,
+                           readiness::squawkOrder(project.records, answer, project.as_of), {});
+    REQUIRE_FALSE(list.entries.empty());
+    const auto pdf = folder.path("squawks.pdf");
+    auto &title = list.entries.front().squawk.title;
+    title = "Ζημιά, вмятина, żółć";
+    const auto plain = print::printSquawkList(list, imprintOfTest(), {}, pdf);
+    REQUIRE(plain);
+    CHECK(plain->unshown.empty());
+    title = nowhere + " in rib 3 " + nowhere;
+    const auto boxes = print::printSquawkList(list, imprintOfTest(), {}, pdf);
+    REQUIRE(boxes);
+    CHECK(boxes->unshown == nowhere);
+}
+
+TEST_CASE("Only texts that are laid out while somebody listens count as unshown")
+{
+    const QString text = QString::fromStdString(nowhere);
+    const auto layOut = [&] { print::TextBlock(text, print::Size::Body, print::points(100)); };
+    layOut();
+    print::UnshownCharacters outer;
+    {
+        print::UnshownCharacters inner;
+        layOut();
+        CHECK(inner.some() == nowhere);
+    }
+    CHECK(outer.some().empty());
+    layOut();
+    CHECK(outer.some() == nowhere);
+}
