@@ -310,17 +310,6 @@ TEST_CASE("Sixty photographs are two to a page, upright ones two to a row")
     CHECK(wide - without <= 32);
 }
 
-TEST_CASE("The front pages say what a bar before an open point means, where there is one")
-{
-    const PrintedFolder folder;
-    packet::Packet packet = wingPacket();
-    REQUIRE_FALSE(packet.front.open.empty());
-    const QLatin1String said("What has a bar before it keeps its closing open.");
-    CHECK(PrintedFolder::text(folder.print(packet)).contains(said));
-    packet.front.open.clear();
-    CHECK_FALSE(PrintedFolder::text(folder.print(packet)).contains(said));
-}
-
 TEST_CASE("A row that is taller than a page is continued, and loses no word")
 {
     const PrintedFolder folder;

@@ -38,6 +38,18 @@ TEST_CASE("On the front pages every grave point is named, and the rest counted b
     CHECK(text.contains(QLatin1String("And 30 more: steps 30")));
 }
 
+TEST_CASE("The front pages say what a bar before an open point means, where there is one")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    const QLatin1String said("What has a bar before it keeps its closing open.");
+    packet.front.open.clear();
+    CHECK_FALSE(PrintedFolder::text(folder.print(packet)).contains(said));
+    packet.front.open.push_back(
+        {Id<Closing>{1}, "Lower skin", {"{0}: open", {"Crack"}}, {}, RecordType::Squawk, true});
+    CHECK(PrintedFolder::text(folder.print(packet)).contains(said));
+}
+
 TEST_CASE("What is open stands below its own closing where two bear one title")
 {
     const PrintedFolder folder;
