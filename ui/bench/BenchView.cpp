@@ -216,7 +216,8 @@ void BenchView::addSquawk()
                                          [&](Edit &edit) { acts::addSquawk(edit, squawk); });
     if (!isDone)
         return;
-    m_squawk->clear();
+    // Undo is about the squawk from here on, not about its words.
+    m_squawk->setText({});
     keepDrafts();
 }
 
@@ -230,7 +231,7 @@ void BenchView::addNote()
                                          [&](Edit &edit) { acts::addNote(edit, m_part, line); });
     if (!isDone)
         return;
-    m_note->clear();
+    m_note->setText({});
     keepDrafts();
 }
 

@@ -196,7 +196,8 @@ void MajorPortionView::addOwn()
                 acts::addTask(edit, toStd(typed.left(std::max<qsizetype>(0, colon))), toStd(task));
         }))
         return;
-    m_own->clear();
+    // Undo is about the task from here on, not about its words.
+    m_own->setText({});
     m_draft.keep();
     showRecord({RecordType::CreditTask, made.value()});
     m_panel->tenths().startTyping();

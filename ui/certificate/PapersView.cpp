@@ -110,7 +110,8 @@ void PapersView::addOwn()
         !m_session.change(tr("Document “%1” added").arg(title),
                           [&](Edit &edit) { acts::addPaper(edit, toStd(title)); }))
         return;
-    m_own->clear();
+    // Undo is about the document from here on, not about its words.
+    m_own->setText({});
     m_draft.keep();
     m_table->selectRow(m_model->rowOf(toStd(title)));
 }

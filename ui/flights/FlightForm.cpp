@@ -77,12 +77,13 @@ void FlightForm::start()
     const auto records = m_session.records();
     const Flight *latest = latestFlight(*records);
     m_day->setMoment(m_session.today());
-    m_minutes->clear();
+    // Undo is about the flight from here on, not about its words.
+    m_minutes->setText({});
     m_landings->setValue(1);
     m_pilot->offer(*records, livePeople, Role::Builder,
                    latest ? latest->pilot_id : records->project.builder_id);
-    m_faults->clear();
-    m_note->clear();
+    m_faults->setText({});
+    m_note->setText({});
     hint({});
     setEnabled(!m_session.isReadOnly());
     noteFields();

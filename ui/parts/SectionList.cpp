@@ -349,7 +349,8 @@ void SectionList::addNew()
                 m_complete(edit, added);
         }))
         return;
-    m_new->clear();
+    // Undo is about the record from here on, not about its words.
+    m_new->setText({});
     m_draft.keep();
     Q_EMIT recordAdded({m_section->type, added});
     choose({m_section->type, added});

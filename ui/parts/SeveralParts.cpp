@@ -117,7 +117,7 @@ private:
     void clear()
     {
         for (QLineEdit *line : {m_zone, m_shelf, m_place})
-            line->clear();
+            line->setText({});
         m_inside->setChosen(0);
         m_kind->setCurrentIndex(0);
         m_construction->setCurrentIndex(0);

@@ -250,7 +250,8 @@ void SquawkWork::log()
         });
     if (!isDone)
         return;
-    m_line->clear();
+    // Undo is about the work from here on, not about its words.
+    m_line->setText({});
     m_stopped = {};
     if (isClockDone)
         m_session.setTimer(std::nullopt);

@@ -98,7 +98,7 @@ void UseForm::start(Id<MaterialLot> lot)
         line->setChosen(0);
     m_when->setMoment(m_session.now());
     for (QLineEdit *line : {m_mix, m_warmth, m_humidity, m_cure})
-        line->clear();
+        line->setText({});
     m_sample->setCurrentIndex(0);
     warnOfExpiry();
     show();

@@ -179,6 +179,9 @@ TEST_CASE("A document that is on no list is added by its name", "[certificate]")
     CHECK(window.table().model()->rowCount() == before + 1);
     CHECK(window.table().currentRow() == before);
     CHECK(window.only().key == "Noise certificate");
+    // Undo is about the document from there on, not about its words.
+    CHECK_FALSE(
+        field(window.page(), QStringLiteral("A document that is on no list")).isUndoAvailable());
     CHECK(says(window.page(), QStringLiteral("On no list of the country")));
 }
 

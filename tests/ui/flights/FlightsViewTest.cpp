@@ -242,6 +242,22 @@ TEST_CASE("Enough hours without a fault are said to be flown")
     CHECK(test::says(shown.view, QStringLiteral("25 h 00 without a fault are flown")));
 }
 
+TEST_CASE("Undo after a flight is written down is about the flight, not about its words")
+{
+    Shown shown;
+    QLineEdit &time = test::field(shown.view, QStringLiteral("Time in the air"));
+    QLineEdit &faults = test::field(shown.view, QStringLiteral("Faults"));
+    QTest::keyClicks(&time, QStringLiteral("1h20"));
+    QTest::keyClicks(&faults, QStringLiteral("Oil on the belly"));
+    REQUIRE(time.isUndoAvailable());
+    REQUIRE(faults.isUndoAvailable());
+    test::press(shown.view, QStringLiteral("Write the flight down"));
+    REQUIRE(shown.session->records()->flights.size() == 1);
+    CHECK(time.text().isEmpty());
+    CHECK_FALSE(time.isUndoAvailable());
+    CHECK_FALSE(faults.isUndoAvailable());
+}
+
 TEST_CASE("A question about one flight is left when another is chosen")
 {
     Shown shown;
