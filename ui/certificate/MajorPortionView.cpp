@@ -147,6 +147,10 @@ QWidget *MajorPortionView::buildFoot()
     auto *flow = new Flow(foot);
     for (QWidget *act : std::initializer_list<QWidget *>{m_own, m_add, m_class, m_suggest, print})
         flow->addWidget(act);
+    setTabOrder(m_own, m_add);
+    setTabOrder(m_add, m_class);
+    setTabOrder(m_class, m_suggest);
+    setTabOrder(m_suggest, print);
     connect(print, &QPushButton::clicked, this,
             [this] { askToPrint(*this, m_session, PrintKind::MajorPortion); });
     connect(m_suggest, &QPushButton::clicked, this, &MajorPortionView::addSuggested);

@@ -61,8 +61,8 @@ private:
     QLabel *m_needed;
     QLabel *m_source;
     QLabel *m_state;
-    QPushButton *m_asked;
     QPushButton *m_here;
+    QPushButton *m_asked;
     QPushButton *m_newer;
     QPushButton *m_write;
     QPushButton *m_withdraw;

@@ -48,12 +48,12 @@ TaskPanel::TaskPanel(Session &session, PictureLoader &loader, QWidget *parent)
     , m_heading(new QLabel(this))
     , m_tenths(new TenthsEditor(this))
     , m_paidHelp(new PaidHelpBox(session, this))
+    , m_form(new RecordForm(session, RecordType::CreditTask, formRows(), this))
     , m_gap(new QLabel(this))
     , m_photos(new PhotoStrip(session, loader, this))
     , m_files(new ScanList(session, tr("Pictures named for it"), this))
     , m_sessions(new Section(session.theme(), tr("Log entries of its parts"),
                              tr("No log entry on its parts."), this))
-    , m_form(new RecordForm(session, RecordType::CreditTask, formRows(), this))
     , m_ask(new ActLine(session, this))
     , m_withdraw(new QPushButton(tr("Withdraw"), this))
 {

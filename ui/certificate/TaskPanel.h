@@ -68,11 +68,11 @@ private:
     QLabel *m_heading;
     TenthsEditor *m_tenths;
     PaidHelpBox *m_paidHelp;
+    RecordForm *m_form;
     QLabel *m_gap;
     PhotoStrip *m_photos;
     ScanList *m_files;
     Section *m_sessions;
-    RecordForm *m_form;
     ActLine *m_ask;
     QPushButton *m_withdraw;
 };

@@ -59,6 +59,9 @@ void TenthsEditor::build()
     grid->addWidget(m_sum, 4, 0, 1, 3);
     grid->addLayout(buttons, 5, 0, 1, 3);
     grid->setColumnStretch(2, 1);
+    // The boxes are made last.
+    setTabOrder(m_boxes.back(), m_keep);
+    setTabOrder(m_keep, m_none);
     connect(m_keep, &QPushButton::clicked, this, &TenthsEditor::keep);
     connect(m_none, &QPushButton::clicked, this, &TenthsEditor::notApplicable);
 }

@@ -129,6 +129,21 @@ TEST_CASE("With Enter the tenths are kept and the next task has its turn", "[cer
     CHECK(window.portion().panel().shown() == second);
 }
 
+TEST_CASE("The Tab key leads from the tenths to the buttons below them", "[certificate]")
+{
+    Window window;
+    window.add({10, 0, 0, 0});
+    window.table().selectRow(0);
+    ui::MajorPortionView &portion = window.portion();
+    portion.panel().tenths().startTyping();
+    QTest::keyClicks(window.view.focusWidget(), QStringLiteral("4"));
+    for (int i = 0; i < 4; ++i)
+        QTest::keyClick(window.view.focusWidget(), Qt::Key_Tab);
+    CHECK(window.view.focusWidget() == button(portion, QStringLiteral("Keep the tenths")));
+    QTest::keyClick(window.view.focusWidget(), Qt::Key_Tab);
+    CHECK(window.view.focusWidget() == button(portion, QStringLiteral("Mark as not applying")));
+}
+
 TEST_CASE("Tenths that are typed and not kept wait with their task; Escape shows what is on record",
           "[certificate]")
 {
