@@ -173,7 +173,11 @@ void ActLine::ask(const Question &question, Act act)
         m_text->setFocus();
     else if (!question.personLabel.isEmpty())
         m_person->setFocus();
-    else
+    else if (!question.dayLabel.isEmpty()) {
+        // Enter confirms from there, too; a day that is typed at once is not lost.
+        m_day->setFocus();
+        m_day->selectAll();
+    } else
         m_confirm->setFocus();
 }
 

@@ -127,6 +127,19 @@ TEST_CASE("A document is not here since a day that lies ahead", "[certificate]")
     CHECK(window.only().received_on == Moment::parse("2026-03-14"));
 }
 
+TEST_CASE("A day that is typed as soon as it is asked for is the one that is written down",
+          "[certificate]")
+{
+    Window window;
+    auto &page = window.page();
+    const auto documents = window.view.session().project().profile().documents;
+    window.choose(QString::fromStdString(documents.front().title));
+    press(page, QStringLiteral("Mark as asked for…"));
+    QTest::keyClicks(window.view.focusWidget(), QStringLiteral("2026-03-01"));
+    QTest::keyClick(window.view.focusWidget(), Qt::Key_Return);
+    CHECK(window.only().asked_on == Moment::parse("2026-03-01"));
+}
+
 TEST_CASE("A newer copy of a document counts, and the older one stays to be read", "[certificate]")
 {
     Window window;
