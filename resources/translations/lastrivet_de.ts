@@ -16849,7 +16849,7 @@
     </message>
     <message>
         <source>plans</source>
-        <translation>Pläne</translation>
+        <translation>Plänen</translation>
     </message>
     <message>
         <source>Name of the project</source>
@@ -17314,7 +17314,7 @@
     </message>
     <message>
         <source>Mark as asked for…</source>
-        <translation>Als beantragt eintragen…</translation>
+        <translation>Als angefordert eintragen…</translation>
     </message>
     <message>
         <source>Mark as here…</source>
@@ -17322,11 +17322,15 @@
     </message>
     <message>
         <source>Mark as asked for</source>
-        <translation>Als beantragt eintragen</translation>
+        <translation>Als angefordert eintragen</translation>
     </message>
     <message>
         <source>Mark as here</source>
         <translation>Als vorhanden eintragen</translation>
+    </message>
+    <message>
+        <source>A newer one was asked for on %1.</source>
+        <translation>Ein neueres ist am %1 angefordert.</translation>
     </message>
 </context>
 <context>

@@ -17328,6 +17328,10 @@
         <source>Mark as here</source>
         <translation>Marquer comme présent</translation>
     </message>
+    <message>
+        <source>A newer one was asked for on %1.</source>
+        <translation>Une version plus récente a été demandée le %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PapersView</name>

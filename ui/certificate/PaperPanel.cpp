@@ -19,6 +19,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <optional>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -120,9 +122,29 @@ void PaperPanel::show(certificate::Paper paper)
     m_needed->setText(neededWords(paper));
     m_source->setText(paper.source.empty() ? QString() : tr("Source: %1").arg(toQt(paper.source)));
     m_source->setVisible(!paper.source.empty());
-    m_state->setText(tr("%1.").arg(asSentence(certificate::inWords(paper, *m_session.records()))));
+    m_state->setText(stateWords());
     showRecord(isOther || isNewer || !m_session.records()->findLive(m_document) ? paper.record
                                                                                 : m_document);
+}
+
+/// What counts, and that a newer one is on its way.
+QString PaperPanel::stateWords() const
+{
+    const auto records = m_session.records();
+    const QString counts = tr("%1.").arg(asSentence(certificate::inWords(m_paper, *records)));
+    if (m_paper.state != PaperState::Here && m_paper.state != PaperState::Expired)
+        return counts;
+    std::optional<Moment> asked;
+    for (const CertificateDocument &document : records->certificate_documents) {
+        if (document.withdrawn_on || document.key != m_paper.key || document.received_on ||
+            !document.asked_on)
+            continue;
+        if (!asked || after(*document.asked_on, *asked))
+            asked = document.asked_on;
+    }
+    return asked ? counts + QLatin1Char(' ') +
+                       tr("A newer one was asked for on %1.").arg(dateText(asked))
+                 : counts;
 }
 
 void PaperPanel::showEarlier(Id<CertificateDocument> document)
@@ -150,7 +172,7 @@ void PaperPanel::showRecord(Id<CertificateDocument> document)
     if (record)
         m_scans->show(record->media_ids);
     const bool isThere = record && record->received_on;
-    m_here->setVisible(!isThere && isCounting);
+    m_here->setVisible(!isThere);
     m_asked->setVisible(!record || (!record->asked_on && !isThere));
     m_newer->setVisible(isThere && isCounting);
     m_write->setVisible(!record);

@@ -52,6 +52,7 @@ private:
     void withdraw();
     void showRecord(Id<CertificateDocument> document);
     void showOthers();
+    QString stateWords() const;
 
     Session &m_session;
     certificate::Paper m_paper;

@@ -27,7 +27,7 @@ using certificate::PaperState;
 namespace {
 
 /// A state with its day, in every language.
-constexpr int widestOther = 250;
+constexpr int widestOther = 280;
 
 } // namespace
 

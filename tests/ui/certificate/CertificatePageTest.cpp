@@ -155,6 +155,21 @@ TEST_CASE("A newer copy of a document counts, and the older one stays to be read
     // What is here counts until the newer one is.
     CHECK(window.state().startsWith(QStringLiteral("Here since")));
     CHECK(says(page, QStringLiteral("All records of it")));
+    CHECK(says(page, QStringLiteral("A newer one was asked for on")));
+    // It is marked as here as the first one was.
+    Id<CertificateDocument> newer;
+    const auto before = window.view.session().records();
+    for (const auto &one : before->certificate_documents)
+        newer = one.asked_on ? one.id : newer;
+    REQUIRE(newer);
+    page.papers().panel().showEarlier(newer);
+    press(page, QStringLiteral("Mark as here…"));
+    type(page, QStringLiteral("Number on it, if any"), QStringLiteral("new"));
+    press(page, QStringLiteral("Mark as here"));
+    const auto records = window.view.session().records();
+    CHECK(records->find(newer)->number == "new");
+    CHECK(window.state().startsWith(QStringLiteral("Here since")));
+    CHECK_FALSE(says(page, QStringLiteral("A newer one was asked for on")));
 }
 
 TEST_CASE("A question about one record is left when another is chosen", "[certificate]")
