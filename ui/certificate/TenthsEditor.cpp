@@ -22,6 +22,9 @@ TenthsEditor::TenthsEditor(QWidget *parent)
     for (NumberBox *&box : m_boxes)
         box = new NumberBox(this);
     build();
+    // The boxes are made last.
+    setTabOrder(m_boxes.back(), m_keep);
+    setTabOrder(m_keep, m_none);
 }
 
 void TenthsEditor::build()
@@ -59,9 +62,6 @@ void TenthsEditor::build()
     grid->addWidget(m_sum, 4, 0, 1, 3);
     grid->addLayout(buttons, 5, 0, 1, 3);
     grid->setColumnStretch(2, 1);
-    // The boxes are made last.
-    setTabOrder(m_boxes.back(), m_keep);
-    setTabOrder(m_keep, m_none);
     connect(m_keep, &QPushButton::clicked, this, &TenthsEditor::keep);
     connect(m_none, &QPushButton::clicked, this, &TenthsEditor::notApplicable);
 }
