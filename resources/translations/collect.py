@@ -156,11 +156,17 @@ def checklist_texts(root):
                 yield line["item"].replace("\\", "\\\\").replace('"', '\\"')
 
 
-def document_titles(root):
-    """What the profiles call the papers of a certificate; page and paper look them up by their text."""
+def certificate_texts(root):
+    """What the profiles call the papers of a certificate and say of when they are due, and their test
+    periods; page and paper look them up by their text."""
     for file in sorted((root / "resources/profiles").glob("*.json")):
-        for document in json.loads(file.read_text(encoding="utf-8"))["documents"]:
-            yield document["title"].replace("\\", "\\\\").replace('"', '\\"')
+        profile = json.loads(file.read_text(encoding="utf-8"))
+        texts = [text for document in profile["documents"]
+                 for text in (document["title"], document.get("when"))]
+        texts += [text for period in profile["test_period"]
+                  for text in (period["applies_to"], period["text"])]
+        for text in filter(None, texts):
+            yield text.replace("\\", "\\\\").replace('"', '\\"')
 
 
 def credit_texts(root):
@@ -175,7 +181,7 @@ def main():
     root, output = Path(sys.argv[1]), Path(sys.argv[2])
     groups = {"Message": sorted(set(core_patterns(root)) | set(printed_patterns(root))
                                 | set(caution_texts(root)) | set(checklist_texts(root))
-                                | set(document_titles(root))),
+                                | set(certificate_texts(root))),
               "Word": sorted(set(vocabulary(root))),
               "FieldName": sorted(set(field_names(root))),
               "Starter": sorted(set(starter_texts(root)) | set(credit_texts(root)))}

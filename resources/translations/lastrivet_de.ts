@@ -7404,6 +7404,158 @@
         <source>What has a bar before it keeps its closing open.</source>
         <translation>Was einen Balken davor hat, hält seine Schließstelle offen.</translation>
     </message>
+    <message>
+        <source>10 hours, with 10 flights among them.</source>
+        <translation>10 Stunden, darunter 10 Flüge.</translation>
+    </message>
+    <message>
+        <source>10 hours.</source>
+        <translation>10 Stunden.</translation>
+    </message>
+    <message>
+        <source>100 flights, in 20 of which the line is let go at 30 metres or higher.</source>
+        <translation>100 Flüge, bei 20 davon wird die Leine in 30 Metern Höhe oder darüber gelöst.</translation>
+    </message>
+    <message>
+        <source>25 hours in the assigned area.</source>
+        <translation>25 Stunden im zugewiesenen Gebiet.</translation>
+    </message>
+    <message>
+        <source>40 hours in the assigned area.</source>
+        <translation>40 Stunden im zugewiesenen Gebiet.</translation>
+    </message>
+    <message>
+        <source>Set by the approved body with the permit to test fly.</source>
+        <translation>Von der anerkannten Stelle mit der Genehmigung zum Erprobungsflug festgelegt.</translation>
+    </message>
+    <message>
+        <source>The hours needed to put all faults right, and 25 more in which nothing but normal upkeep was needed.</source>
+        <translation>Die Stunden, die es braucht, um alle Störungen zu beheben, und 25 weitere, in denen nichts als übliche Wartung nötig war.</translation>
+    </message>
+    <message>
+        <source>The period ends when the planned tests are flown and the operating handbook is made.</source>
+        <translation>Die Zeit endet, wenn die geplanten Erprobungen geflogen sind und das Betriebshandbuch erstellt ist.</translation>
+    </message>
+    <message>
+        <source>a task-based plan in place of hours</source>
+        <translation>einen Plan nach Aufgaben anstelle von Stunden</translation>
+    </message>
+    <message>
+        <source>an engine and propeller certificated together</source>
+        <translation>einen Motor und einen Propeller, die zusammen zugelassen sind</translation>
+    </message>
+    <message>
+        <source>any other engine and propeller</source>
+        <translation>jeden anderen Motor und Propeller</translation>
+    </message>
+    <message>
+        <source>asked for after the pre-cover inspection</source>
+        <translation>nach der Prüfung vor dem Schließen angefordert</translation>
+    </message>
+    <message>
+        <source>at every inspection</source>
+        <translation>bei jeder Prüfung</translation>
+    </message>
+    <message>
+        <source>at every stage inspection</source>
+        <translation>bei jeder Zwischenprüfung</translation>
+    </message>
+    <message>
+        <source>at the final inspection</source>
+        <translation>bei der Endprüfung</translation>
+    </message>
+    <message>
+        <source>at the inspection</source>
+        <translation>bei der Prüfung</translation>
+    </message>
+    <message>
+        <source>balloons</source>
+        <translation>Ballone</translation>
+    </message>
+    <message>
+        <source>before construction starts</source>
+        <translation>vor Baubeginn</translation>
+    </message>
+    <message>
+        <source>before the application</source>
+        <translation>vor dem Antrag</translation>
+    </message>
+    <message>
+        <source>before the certificate is issued</source>
+        <translation>vor Ausstellung des Zeugnisses</translation>
+    </message>
+    <message>
+        <source>before the first flight</source>
+        <translation>vor dem Erstflug</translation>
+    </message>
+    <message>
+        <source>before the permit is asked for</source>
+        <translation>bevor die Genehmigung beantragt wird</translation>
+    </message>
+    <message>
+        <source>before the permit is issued</source>
+        <translation>vor Erteilung der Genehmigung</translation>
+    </message>
+    <message>
+        <source>every amateur-built aircraft</source>
+        <translation>jedes von Amateuren gebaute Luftfahrzeug</translation>
+    </message>
+    <message>
+        <source>fitted at the final inspection</source>
+        <translation>bei der Endprüfung angebracht</translation>
+    </message>
+    <message>
+        <source>fitted at the inspection</source>
+        <translation>bei der Prüfung angebracht</translation>
+    </message>
+    <message>
+        <source>fixed-wing gliders</source>
+        <translation>Segelflugzeuge mit festen Flügeln</translation>
+    </message>
+    <message>
+        <source>hours in an assigned area, or task by task</source>
+        <translation>Stunden in einem zugewiesenen Gebiet, oder Aufgabe für Aufgabe</translation>
+    </message>
+    <message>
+        <source>issued with the certificate</source>
+        <translation>mit dem Zeugnis ausgestellt</translation>
+    </message>
+    <message>
+        <source>powered fixed-wing aircraft, helicopters and powered gyroplanes</source>
+        <translation>motorgetriebene Starrflügler, Hubschrauber und Tragschrauber mit Motor</translation>
+    </message>
+    <message>
+        <source>reviewed at the inspection</source>
+        <translation>bei der Prüfung durchgesehen</translation>
+    </message>
+    <message>
+        <source>unpowered gyroplanes</source>
+        <translation>Tragschrauber ohne Motor</translation>
+    </message>
+    <message>
+        <source>when kit or plans came second-hand</source>
+        <translation>wenn Bausatz oder Pläne aus zweiter Hand kamen</translation>
+    </message>
+    <message>
+        <source>when kit or plans did not come from the original supplier</source>
+        <translation>wenn Bausatz oder Pläne nicht vom ursprünglichen Lieferanten kamen</translation>
+    </message>
+    <message>
+        <source>when the kit is not on the published list, or recycled parts are used</source>
+        <translation>wenn der Bausatz nicht auf der veröffentlichten Liste steht oder gebrauchte Teile verwendet werden</translation>
+    </message>
+    <message>
+        <source>when the kit is unlisted or changed, or paid help was used</source>
+        <translation>wenn der Bausatz auf keiner Liste steht oder geändert wurde oder bezahlte Hilfe in Anspruch genommen wurde</translation>
+    </message>
+    <message>
+        <source>with the weight and balance report</source>
+        <translation>mit dem Wägebericht</translation>
+    </message>
+    <message>
+        <source>Loadings and limits in a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7404,6 +7404,158 @@
         <source>What has a bar before it keeps its closing open.</source>
         <translation>Ce qui a une barre devant lui garde sa fermeture ouverte.</translation>
     </message>
+    <message>
+        <source>10 hours, with 10 flights among them.</source>
+        <translation>10 heures, dont 10 vols.</translation>
+    </message>
+    <message>
+        <source>10 hours.</source>
+        <translation>10 heures.</translation>
+    </message>
+    <message>
+        <source>100 flights, in 20 of which the line is let go at 30 metres or higher.</source>
+        <translation>100 vols, dont 20 où le câble est largué à 30 mètres ou plus haut.</translation>
+    </message>
+    <message>
+        <source>25 hours in the assigned area.</source>
+        <translation>25 heures dans la zone assignée.</translation>
+    </message>
+    <message>
+        <source>40 hours in the assigned area.</source>
+        <translation>40 heures dans la zone assignée.</translation>
+    </message>
+    <message>
+        <source>Set by the approved body with the permit to test fly.</source>
+        <translation>Fixée par l&apos;organisme agréé avec l&apos;autorisation de vol d&apos;essai.</translation>
+    </message>
+    <message>
+        <source>The hours needed to put all faults right, and 25 more in which nothing but normal upkeep was needed.</source>
+        <translation>Les heures nécessaires pour corriger tous les défauts, et 25 de plus où rien d&apos;autre qu&apos;un entretien normal n&apos;a été nécessaire.</translation>
+    </message>
+    <message>
+        <source>The period ends when the planned tests are flown and the operating handbook is made.</source>
+        <translation>La période prend fin quand les essais prévus sont effectués et que le manuel d&apos;utilisation est établi.</translation>
+    </message>
+    <message>
+        <source>a task-based plan in place of hours</source>
+        <translation>un plan par tâches au lieu d&apos;heures</translation>
+    </message>
+    <message>
+        <source>an engine and propeller certificated together</source>
+        <translation>un moteur et une hélice certifiés ensemble</translation>
+    </message>
+    <message>
+        <source>any other engine and propeller</source>
+        <translation>tout autre moteur et toute autre hélice</translation>
+    </message>
+    <message>
+        <source>asked for after the pre-cover inspection</source>
+        <translation>demandé après l&apos;inspection avant fermeture</translation>
+    </message>
+    <message>
+        <source>at every inspection</source>
+        <translation>à chaque inspection</translation>
+    </message>
+    <message>
+        <source>at every stage inspection</source>
+        <translation>à chaque inspection d&apos;étape</translation>
+    </message>
+    <message>
+        <source>at the final inspection</source>
+        <translation>à l&apos;inspection finale</translation>
+    </message>
+    <message>
+        <source>at the inspection</source>
+        <translation>à l&apos;inspection</translation>
+    </message>
+    <message>
+        <source>balloons</source>
+        <translation>les ballons</translation>
+    </message>
+    <message>
+        <source>before construction starts</source>
+        <translation>avant le début de la construction</translation>
+    </message>
+    <message>
+        <source>before the application</source>
+        <translation>avant la demande</translation>
+    </message>
+    <message>
+        <source>before the certificate is issued</source>
+        <translation>avant la délivrance du certificat</translation>
+    </message>
+    <message>
+        <source>before the first flight</source>
+        <translation>avant le premier vol</translation>
+    </message>
+    <message>
+        <source>before the permit is asked for</source>
+        <translation>avant la demande de l&apos;autorisation</translation>
+    </message>
+    <message>
+        <source>before the permit is issued</source>
+        <translation>avant la délivrance de l&apos;autorisation</translation>
+    </message>
+    <message>
+        <source>every amateur-built aircraft</source>
+        <translation>tout aéronef de construction amateur</translation>
+    </message>
+    <message>
+        <source>fitted at the final inspection</source>
+        <translation>posé à l&apos;inspection finale</translation>
+    </message>
+    <message>
+        <source>fitted at the inspection</source>
+        <translation>posé à l&apos;inspection</translation>
+    </message>
+    <message>
+        <source>fixed-wing gliders</source>
+        <translation>les planeurs à voilure fixe</translation>
+    </message>
+    <message>
+        <source>hours in an assigned area, or task by task</source>
+        <translation>heures dans une zone assignée, ou tâche par tâche</translation>
+    </message>
+    <message>
+        <source>issued with the certificate</source>
+        <translation>délivré avec le certificat</translation>
+    </message>
+    <message>
+        <source>powered fixed-wing aircraft, helicopters and powered gyroplanes</source>
+        <translation>les aéronefs à voilure fixe motorisés, les hélicoptères et les autogires motorisés</translation>
+    </message>
+    <message>
+        <source>reviewed at the inspection</source>
+        <translation>examiné à l&apos;inspection</translation>
+    </message>
+    <message>
+        <source>unpowered gyroplanes</source>
+        <translation>les autogires sans moteur</translation>
+    </message>
+    <message>
+        <source>when kit or plans came second-hand</source>
+        <translation>quand le kit ou les plans sont de seconde main</translation>
+    </message>
+    <message>
+        <source>when kit or plans did not come from the original supplier</source>
+        <translation>quand le kit ou les plans ne viennent pas du fournisseur d&apos;origine</translation>
+    </message>
+    <message>
+        <source>when the kit is not on the published list, or recycled parts are used</source>
+        <translation>quand le kit n&apos;est pas sur la liste publiée, ou que des pièces réutilisées sont employées</translation>
+    </message>
+    <message>
+        <source>when the kit is unlisted or changed, or paid help was used</source>
+        <translation>quand le kit n&apos;est sur aucune liste ou a été modifié, ou qu&apos;il y a eu de l&apos;aide payée</translation>
+    </message>
+    <message>
+        <source>with the weight and balance report</source>
+        <translation>avec le rapport de masse et centrage</translation>
+    </message>
+    <message>
+        <source>Loadings and limits in a picture</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

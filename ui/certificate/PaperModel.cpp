@@ -157,7 +157,7 @@ QString neededWords(const certificate::Paper &paper)
         return PaperModel::tr("On no list of the country: added here.");
     const QString need = asSentence(certificate::inWords(*paper.need));
     return paper.when.empty() ? PaperModel::tr("%1.").arg(need)
-                              : PaperModel::tr("%1: %2.").arg(need, toQt(paper.when));
+                              : PaperModel::tr("%1: %2.").arg(need, listLine(paper.when));
 }
 
 } // namespace lastrivet::ui

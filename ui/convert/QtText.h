@@ -31,8 +31,8 @@ QString onButton(QString text);
 /// The sentence in the language of the screen.
 QString inWords(const Message &message);
 
-/// A line of an inspector's list, or the name of a document, as papers print it: one of a profile's
-/// in the language of the screen, one that the builder wrote as it is.
+/// A line of an inspector's list, or what is said of a document or a test period, as papers print
+/// it: one of a profile's in the language of the screen, one that the builder wrote as it is.
 QString listLine(const std::string &item);
 
 /// The sentence, for a line of its own: its first letter is a capital.

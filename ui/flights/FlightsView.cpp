@@ -122,7 +122,7 @@ QWidget *FlightsView::buildRight()
 void FlightsView::addRule(const Profile::TestPeriod &rule,
                           const certificate::TestProgress *progress, Minutes flown)
 {
-    const QString kind = toQt(rule.applies_to);
+    const QString kind = listLine(rule.applies_to);
     const Minutes overall =
         progress ? Minutes{std::max<std::int64_t>(0, progress->needed.count() - flown.count())}
                  : Minutes{};
@@ -139,7 +139,8 @@ void FlightsView::addRule(const Profile::TestPeriod &rule,
     m_rules->addWidget(line);
     const Profile &profile = m_session.project().profile();
     QLabel *text = wrappedLabel(
-        tr("%1 (%2)").arg(toQt(rule.text), toQt(profile.citation(rule.source, rule.mark))), this);
+        tr("%1 (%2)").arg(listLine(rule.text), toQt(profile.citation(rule.source, rule.mark))),
+        this);
     text->setForegroundRole(QPalette::PlaceholderText);
     m_rules->addWidget(text);
 }
