@@ -60,11 +60,16 @@ std::string shortened(std::string title)
     return title.substr(0, end) + "…";
 }
 
-/// The name that a profile gives a paper, "bill_of_sale", as people read it.
+/// The name that a profile gives a paper, "bill_of_sale", as people read it, in every language; one
+/// that the builder gave it, as it is.
 std::string readable(std::string key)
 {
+    const bool isOfProfile = !key.empty() && std::all_of(key.begin(), key.end(), [](char c) {
+        return (c >= 'a' && c <= 'z') || c == '_';
+    });
     std::replace(key.begin(), key.end(), '_', ' ');
-    return key;
+    key = shortened(std::move(key));
+    return isOfProfile ? nested({key, {}}) : key;
 }
 
 /// What tells a record from others of its type; of one without a title, of which kind it is.
@@ -78,7 +83,7 @@ std::string titleOf(const RecordDescription &description, const void *record)
         firstText(description, record, {"title", "name", "task", "item", "place", "what", "file"});
     if (!title.empty())
         return shortened(std::move(title));
-    return shortened(readable(textOf(description, record, "key")));
+    return readable(textOf(description, record, "key"));
 }
 
 std::string spokenNumber(const RecordDescription &description, const void *record)

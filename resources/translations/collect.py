@@ -162,7 +162,8 @@ def certificate_texts(root):
     for file in sorted((root / "resources/profiles").glob("*.json")):
         profile = json.loads(file.read_text(encoding="utf-8"))
         texts = [text for document in profile["documents"]
-                 for text in (document["title"], document.get("when"))]
+                 for text in (document["title"], document["key"].replace("_", " "),
+                              document.get("when"))]
         texts += [text for period in profile["test_period"]
                   for text in (period["applies_to"], period["text"])]
         for text in filter(None, texts):

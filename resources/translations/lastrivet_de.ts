@@ -7556,6 +7556,70 @@
         <source>Loadings and limits in a picture</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>amateur built statement</source>
+        <translation>Erklärung über den Bau durch Amateure</translation>
+    </message>
+    <message>
+        <source>application</source>
+        <translation>Antrag</translation>
+    </message>
+    <message>
+        <source>bill of sale</source>
+        <translation>Kaufvertrag</translation>
+    </message>
+    <message>
+        <source>builders log</source>
+        <translation>Bautagebuch des Erbauers</translation>
+    </message>
+    <message>
+        <source>data plate</source>
+        <translation>Kennschild</translation>
+    </message>
+    <message>
+        <source>equipment list</source>
+        <translation>Ausrüstungsliste</translation>
+    </message>
+    <message>
+        <source>inspection reports</source>
+        <translation>Prüfberichte</translation>
+    </message>
+    <message>
+        <source>letter of intent</source>
+        <translation>Absichtserklärung</translation>
+    </message>
+    <message>
+        <source>logbooks</source>
+        <translation>Bordbuch, Motorbuch und Propellerbuch</translation>
+    </message>
+    <message>
+        <source>major portion checklist</source>
+        <translation>Prüfliste des überwiegenden Teils</translation>
+    </message>
+    <message>
+        <source>operating limitations</source>
+        <translation>Betriebsbedingungen</translation>
+    </message>
+    <message>
+        <source>placards</source>
+        <translation>Hinweisschilder</translation>
+    </message>
+    <message>
+        <source>programme letter</source>
+        <translation>Programmschreiben</translation>
+    </message>
+    <message>
+        <source>test plan</source>
+        <translation>Flugerprobungsplan</translation>
+    </message>
+    <message>
+        <source>three view</source>
+        <translation>Dreiseitenansicht</translation>
+    </message>
+    <message>
+        <source>weight and balance report</source>
+        <translation>Wägebericht mit Schwerpunkt</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7426,19 +7426,19 @@
     </message>
     <message>
         <source>Set by the approved body with the permit to test fly.</source>
-        <translation>Fixée par l&apos;organisme agréé avec l&apos;autorisation de vol d&apos;essai.</translation>
+        <translation>Fixée par l’organisme agréé avec l’autorisation de vol d’essai.</translation>
     </message>
     <message>
         <source>The hours needed to put all faults right, and 25 more in which nothing but normal upkeep was needed.</source>
-        <translation>Les heures nécessaires pour corriger tous les défauts, et 25 de plus où rien d&apos;autre qu&apos;un entretien normal n&apos;a été nécessaire.</translation>
+        <translation>Les heures nécessaires pour corriger tous les défauts, et 25 de plus où rien d’autre qu’un entretien normal n’a été nécessaire.</translation>
     </message>
     <message>
         <source>The period ends when the planned tests are flown and the operating handbook is made.</source>
-        <translation>La période prend fin quand les essais prévus sont effectués et que le manuel d&apos;utilisation est établi.</translation>
+        <translation>La période prend fin quand les essais prévus sont effectués et que le manuel d’utilisation est établi.</translation>
     </message>
     <message>
         <source>a task-based plan in place of hours</source>
-        <translation>un plan par tâches au lieu d&apos;heures</translation>
+        <translation>un plan par tâches au lieu d’heures</translation>
     </message>
     <message>
         <source>an engine and propeller certificated together</source>
@@ -7450,7 +7450,7 @@
     </message>
     <message>
         <source>asked for after the pre-cover inspection</source>
-        <translation>demandé après l&apos;inspection avant fermeture</translation>
+        <translation>demandé après l’inspection avant fermeture</translation>
     </message>
     <message>
         <source>at every inspection</source>
@@ -7458,15 +7458,15 @@
     </message>
     <message>
         <source>at every stage inspection</source>
-        <translation>à chaque inspection d&apos;étape</translation>
+        <translation>à chaque inspection d’étape</translation>
     </message>
     <message>
         <source>at the final inspection</source>
-        <translation>à l&apos;inspection finale</translation>
+        <translation>à l’inspection finale</translation>
     </message>
     <message>
         <source>at the inspection</source>
-        <translation>à l&apos;inspection</translation>
+        <translation>à l’inspection</translation>
     </message>
     <message>
         <source>balloons</source>
@@ -7490,11 +7490,11 @@
     </message>
     <message>
         <source>before the permit is asked for</source>
-        <translation>avant la demande de l&apos;autorisation</translation>
+        <translation>avant la demande de l’autorisation</translation>
     </message>
     <message>
         <source>before the permit is issued</source>
-        <translation>avant la délivrance de l&apos;autorisation</translation>
+        <translation>avant la délivrance de l’autorisation</translation>
     </message>
     <message>
         <source>every amateur-built aircraft</source>
@@ -7502,11 +7502,11 @@
     </message>
     <message>
         <source>fitted at the final inspection</source>
-        <translation>posé à l&apos;inspection finale</translation>
+        <translation>posé à l’inspection finale</translation>
     </message>
     <message>
         <source>fitted at the inspection</source>
-        <translation>posé à l&apos;inspection</translation>
+        <translation>posé à l’inspection</translation>
     </message>
     <message>
         <source>fixed-wing gliders</source>
@@ -7526,7 +7526,7 @@
     </message>
     <message>
         <source>reviewed at the inspection</source>
-        <translation>examiné à l&apos;inspection</translation>
+        <translation>examiné à l’inspection</translation>
     </message>
     <message>
         <source>unpowered gyroplanes</source>
@@ -7538,15 +7538,15 @@
     </message>
     <message>
         <source>when kit or plans did not come from the original supplier</source>
-        <translation>quand le kit ou les plans ne viennent pas du fournisseur d&apos;origine</translation>
+        <translation>quand le kit ou les plans ne viennent pas du fournisseur d’origine</translation>
     </message>
     <message>
         <source>when the kit is not on the published list, or recycled parts are used</source>
-        <translation>quand le kit n&apos;est pas sur la liste publiée, ou que des pièces réutilisées sont employées</translation>
+        <translation>quand le kit n’est pas sur la liste publiée, ou que des pièces réutilisées sont employées</translation>
     </message>
     <message>
         <source>when the kit is unlisted or changed, or paid help was used</source>
-        <translation>quand le kit n&apos;est sur aucune liste ou a été modifié, ou qu&apos;il y a eu de l&apos;aide payée</translation>
+        <translation>quand le kit n’est sur aucune liste ou a été modifié, ou qu’il y a eu de l’aide payée</translation>
     </message>
     <message>
         <source>with the weight and balance report</source>
@@ -7555,6 +7555,70 @@
     <message>
         <source>Loadings and limits in a picture</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>amateur built statement</source>
+        <translation>déclaration de construction amateur</translation>
+    </message>
+    <message>
+        <source>application</source>
+        <translation>demande</translation>
+    </message>
+    <message>
+        <source>bill of sale</source>
+        <translation>acte de vente</translation>
+    </message>
+    <message>
+        <source>builders log</source>
+        <translation>carnet du constructeur</translation>
+    </message>
+    <message>
+        <source>data plate</source>
+        <translation>plaque d’identification</translation>
+    </message>
+    <message>
+        <source>equipment list</source>
+        <translation>liste d’équipement</translation>
+    </message>
+    <message>
+        <source>inspection reports</source>
+        <translation>rapports d’inspection</translation>
+    </message>
+    <message>
+        <source>letter of intent</source>
+        <translation>lettre d’intention</translation>
+    </message>
+    <message>
+        <source>logbooks</source>
+        <translation>livrets d’aéronef, de moteur et d’hélice</translation>
+    </message>
+    <message>
+        <source>major portion checklist</source>
+        <translation>liste de contrôle de la majeure partie</translation>
+    </message>
+    <message>
+        <source>operating limitations</source>
+        <translation>conditions d’utilisation</translation>
+    </message>
+    <message>
+        <source>placards</source>
+        <translation>étiquettes et marquages</translation>
+    </message>
+    <message>
+        <source>programme letter</source>
+        <translation>lettre de programme</translation>
+    </message>
+    <message>
+        <source>test plan</source>
+        <translation>plan des essais en vol</translation>
+    </message>
+    <message>
+        <source>three view</source>
+        <translation>plan trois vues</translation>
+    </message>
+    <message>
+        <source>weight and balance report</source>
+        <translation>rapport de masse et centrage</translation>
     </message>
 </context>
 <context>

@@ -71,6 +71,29 @@ TEST_CASE("The kind that a record is called by is said in the language of its re
           "Haltepunkt 1 “Endprüfung”");
 }
 
+TEST_CASE(
+    "A paper that a profile names is called in the language of its reader, an own one as it is")
+{
+    Records records;
+    CertificateDocument paper;
+    paper.id = Id<CertificateDocument>{1};
+    paper.key = "bill_of_sale";
+    records.certificate_documents.put(paper);
+    paper.id = Id<CertificateDocument>{2};
+    paper.key = "Noise {0} paper";
+    records.certificate_documents.put(paper);
+    const Tongue german{[](std::string_view pattern) {
+                            return std::string(pattern == "bill of sale"           ? "Kaufvertrag"
+                                               : pattern == "certificate document" ? "Dokument"
+                                                                                   : pattern);
+                        },
+                        {}};
+    CHECK(said(spoken(records, {RecordType::CertificateDocument, 1}), german) ==
+          "Dokument “Kaufvertrag”");
+    CHECK(said(spoken(records, {RecordType::CertificateDocument, 2}), german) ==
+          "Dokument “Noise {0} paper”");
+}
+
 TEST_CASE("Kinds of visits are called as the hold points that are signed there")
 {
     for (std::size_t i = 0; i + 1 < Words<InspectionKind>::list.size(); ++i)
