@@ -51,6 +51,8 @@ ShortcutSheet::ShortcutSheet(QWidget *parent)
 
 void ShortcutSheet::open(const std::vector<QAction *> &commands, const QWidget *page)
 {
+    if (isHidden())
+        m_before = window()->focusWidget();
     m_lines.clear();
     for (const PageDescription &description : pageList())
         addLine(tr("Ctrl+%1").arg(description.key()), description.name());
@@ -139,12 +141,20 @@ void ShortcutSheet::lay(int linesPerColumn)
         label->show();
 }
 
+/// Who only looked a key up goes on where he was; hiding alone would lead to any widget.
+void ShortcutSheet::leave()
+{
+    if (m_before && m_before->isVisible())
+        m_before->setFocus();
+    hide();
+}
+
 void ShortcutSheet::keyPressEvent(QKeyEvent *event)
 {
     QScrollBar *bar = m_area->verticalScrollBar();
     const int key = event->key();
     if (key == Qt::Key_Escape || key == Qt::Key_F1)
-        hide();
+        leave();
     else if (key == Qt::Key_Down || key == Qt::Key_Up)
         bar->triggerAction(key == Qt::Key_Down ? QScrollBar::SliderSingleStepAdd
                                                : QScrollBar::SliderSingleStepSub);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QFrame>
+#include <QPointer>
 #include <QString>
 #include <QStringList>
 
@@ -43,9 +44,12 @@ private:
     void addKeysOf(const QWidget &page);
     /// Keys and words in turn.
     void addTold(const QStringList &told);
+    /// The keyboard goes back to where it was.
+    void leave();
     void fit();
     void lay(int linesPerColumn);
 
+    QPointer<QWidget> m_before;
     QScrollArea *m_area;
     QWidget *m_place;
     QGridLayout *m_grid;

@@ -96,6 +96,23 @@ TEST_CASE("The sheet of keys tells the page's own keys, too")
     test::picture(opened.window, 1280, 720, "keys");
 }
 
+TEST_CASE("The sheet of keys gives the keyboard back to where it was")
+{
+    Opened opened;
+    opened.view().open(PageId::Log);
+    QCoreApplication::processEvents();
+    const QWidget *before = opened.window.focusWidget();
+    REQUIRE(before);
+    REQUIRE(opened.view().page(PageId::Log).isAncestorOf(before));
+    for (const Qt::Key key : {Qt::Key_Escape, Qt::Key_F1}) {
+        opened.openSheet();
+        CHECK(opened.window.focusWidget() == &opened.sheet());
+        QTest::keyClick(&opened.sheet(), key);
+        CHECK_FALSE(opened.sheet().isVisible());
+        CHECK(opened.window.focusWidget() == before);
+    }
+}
+
 TEST_CASE("The sheet of keys tells what a list's letters do with what is chosen in it")
 {
     Opened opened;
