@@ -114,16 +114,19 @@ void RowListView::mouseReleaseEvent(QMouseEvent *event)
 void RowListView::focusInEvent(QFocusEvent *event)
 {
     QListView::focusInEvent(event);
+    // A menu, the finder or another page that was looked at between leaves the place as it was.
     if (!currentIndex().isValid() && m_model->rowCount() > 0)
-        setCurrentIndex(m_model->index(0));
+        setCurrentIndex(m_left.isValid() ? QModelIndex(m_left) : m_model->index(0));
 }
 
 void RowListView::focusOutEvent(QFocusEvent *event)
 {
     QListView::focusOutEvent(event);
     // A chosen row in a list that is not being used would look like the thing to do.
-    if (event->reason() != Qt::ActiveWindowFocusReason)
-        setCurrentIndex({});
+    if (event->reason() == Qt::ActiveWindowFocusReason)
+        return;
+    m_left = currentIndex();
+    setCurrentIndex({});
 }
 
 } // namespace lastrivet::ui

@@ -45,6 +45,8 @@ private:
     RowDelegate *m_delegate;
     /// The row that the mouse went down on.
     QPersistentModelIndex m_pressed;
+    /// The row that was chosen when the keyboard went elsewhere.
+    QPersistentModelIndex m_left;
 };
 
 } // namespace lastrivet::ui

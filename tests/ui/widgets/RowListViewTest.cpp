@@ -4,11 +4,15 @@
 
 #include "tests/ui/support/Workshop.h"
 
+#include <QApplication>
+#include <QLineEdit>
 #include <QTest>
+#include <QWidget>
 
 #include <catch2/catch.hpp>
 
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -30,6 +34,44 @@ TEST_CASE("A row is opened by a click that began on it")
     CHECK(opened.empty());
     QTest::mouseClick(list.viewport(), Qt::LeftButton, {}, at(1));
     CHECK(opened == std::vector<std::int64_t>{2});
+}
+
+TEST_CASE("A list that the keyboard comes back to has the row chosen that it was left at")
+{
+    QWidget place;
+    auto *list = new RowListView(test::theme(), QStringLiteral("Rows"), &place);
+    auto *line = new QLineEdit(&place);
+    const auto show = [&](const std::vector<std::int64_t> &ids) {
+        std::vector<ListRow> rows;
+        for (const auto id : ids)
+            rows.push_back({{RecordType::Step, id}, QStringLiteral("Step %1").arg(id)});
+        list->setRows(std::move(rows));
+    };
+    const auto backAt = [&] {
+        line->setFocus();
+        CHECK_FALSE(list->currentIndex().isValid());
+        list->setFocus();
+        return list->currentIndex().isValid()
+                   ? list->rows().row(list->currentIndex().row()).record.id
+                   : 0;
+    };
+    show({1, 2, 3});
+    place.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&place));
+    QApplication::setActiveWindow(&place);
+    list->setFocus();
+    CHECK(list->currentIndex().row() == 0);
+    list->setCurrentIndex(list->rows().index(2));
+    CHECK(backAt() == 3);
+    line->setFocus();
+    show({4, 1, 3});
+    list->setFocus();
+    CHECK(list->currentIndex().row() == 2);
+    CHECK(backAt() == 3);
+    line->setFocus();
+    show({4, 1});
+    list->setFocus();
+    CHECK(backAt() == 4);
 }
 
 } // namespace lastrivet::ui
