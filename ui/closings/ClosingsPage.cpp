@@ -43,9 +43,9 @@ ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_stack(new QStackedWidget(this))
     , m_filter(new FilterLine(this))
-    , m_add(new QPushButton(theme().icon(QStringLiteral("actions/add")), tr("New closing"), this))
     , m_plan(
           new QPushButton(theme().icon(QStringLiteral("actions/sign")), tr("Plan a visit"), this))
+    , m_add(new QPushButton(theme().icon(QStringLiteral("actions/add")), tr("New closing"), this))
     , m_board(new ClosingBoard(session, this))
     , m_empty(new EmptyPlace(tr("Here stand the closings: each region of structure that will be "
                                 "hidden by a skin, a cover or glue, and what must happen before."),

@@ -73,8 +73,8 @@ private:
 
     QStackedWidget *m_stack;
     QLineEdit *m_filter;
-    QPushButton *m_add;
     QPushButton *m_plan;
+    QPushButton *m_add;
     ClosingBoard *m_board;
     EmptyPlace *m_empty;
     QStackedWidget *m_boardOrEmpty;
