@@ -20618,6 +20618,10 @@
         <source>Result for %1</source>
         <translation>Résultat pour %1</translation>
     </message>
+    <message>
+        <source>%1 more wait</source>
+        <translation>%1 autres attendent</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::VisitBoard</name>

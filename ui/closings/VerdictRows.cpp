@@ -11,12 +11,19 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
+#include <QLocale>
+#include <QPushButton>
 
 #include <algorithm>
+#include <cstddef>
+#include <utility>
 
 namespace lastrivet::ui {
 
 namespace {
+
+/// More than these would stand between what a visit is for and the fields below.
+constexpr std::size_t mostOthers = 12;
 
 /// True when the readiness answer still wants a word from outside at this hold point.
 bool isWanted(const readiness::Answer &answer, const HoldPoint &point)
@@ -55,6 +62,8 @@ VerdictRows::VerdictRows(Session &session, QWidget *parent)
 void VerdictRows::start(const IdSet<Closing> &closings, const IdSet<HoldPoint> &named)
 {
     m_rows.clear();
+    m_others.clear();
+    m_more = nullptr;
     clearLayout(*m_layout);
     const auto records = m_session.records();
     const auto answer = m_session.answer();
@@ -67,11 +76,50 @@ void VerdictRows::start(const IdSet<Closing> &closings, const IdSet<HoldPoint> &
         if (isOwn)
             addRow(point, isNamed || !isSettled(*answer, point));
         else if (isOpen(answer->closing(point.closing_id)) && isWanted(*answer, point))
-            addRow(point, false);
+            m_others.push_back(point.id);
     }
+    if (m_rows.empty() || m_others.size() <= mostOthers)
+        addOthers();
+    else
+        offerOthers();
     if (m_rows.empty())
         m_layout->addWidget(
             new QLabel(tr("No hold point waits for an inspector or adviser."), this), 0, 0);
+}
+
+void VerdictRows::addOthers()
+{
+    const auto records = m_session.records();
+    for (const auto id : std::exchange(m_others, {})) {
+        if (const HoldPoint *point = records->findLive(id))
+            addRow(*point, false);
+    }
+}
+
+void VerdictRows::offerOthers()
+{
+    m_more =
+        flatButton(tr("%1 more wait").arg(QLocale().toString(qulonglong(m_others.size()))), this);
+    m_layout->addWidget(m_more, int(m_rows.size()), 0, Qt::AlignLeft);
+    connect(m_more, &QPushButton::clicked, this, &VerdictRows::othersWanted);
+}
+
+void VerdictRows::showOthers()
+{
+    QPushButton *more = std::exchange(m_more, nullptr);
+    if (!more)
+        return;
+    m_layout->removeWidget(more);
+    const std::size_t first = m_rows.size();
+    addOthers();
+    showResults();
+    if (first < m_rows.size()) {
+        // A layout shows what it gets only later, and what is not shown takes no keyboard.
+        m_rows[first].box->show();
+        m_rows[first].box->setFocus();
+    }
+    more->hide();
+    more->deleteLater();
 }
 
 void VerdictRows::addRow(const HoldPoint &point, bool isChosen)
@@ -117,6 +165,8 @@ IdSet<HoldPoint> VerdictRows::chosen() const
         if (isTaken(row))
             ids.push_back(row.point);
     }
+    // Those that a visit is for stand first.
+    std::ranges::sort(ids);
     return ids;
 }
 

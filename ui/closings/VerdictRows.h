@@ -11,6 +11,7 @@
 class QCheckBox;
 class QComboBox;
 class QGridLayout;
+class QPushButton;
 
 namespace lastrivet::ui {
 
@@ -23,9 +24,11 @@ class VerdictRows final : public QWidget {
 public:
     explicit VerdictRows(Session &session, QWidget *parent = nullptr);
 
-    /// Lists every hold point that waits for somebody from outside; those of these closings are
-    /// chosen, and those that are named.
+    /// Lists the hold points of these closings and those that are named, chosen, and behind them
+    /// every other that waits for somebody from outside; where those are many, on demand.
     void start(const IdSet<Closing> &closings, const IdSet<HoldPoint> &named = {});
+    /// Lists what was left out, and leads the keyboard to it.
+    void showOthers();
     /// Hides the results while a visit is only asked for.
     void setAsking(bool isAsking);
     IdSet<HoldPoint> chosen() const;
@@ -36,6 +39,8 @@ public:
 
 Q_SIGNALS:
     void chosenChanged();
+    /// The button for the others was pressed.
+    void othersWanted();
 
 private:
     struct Row {
@@ -45,12 +50,18 @@ private:
     };
 
     void addRow(const HoldPoint &point, bool isChosen);
+    void addOthers();
+    void offerOthers();
     bool isTaken(const Row &row) const;
     /// A result stands only beside what is chosen: a grey one would read as said.
     void showResults();
 
     Session &m_session;
     std::vector<Row> m_rows;
+    /// Those that wait as well and have no row yet.
+    std::vector<Id<HoldPoint>> m_others;
+    /// Null where nothing was left out.
+    QPushButton *m_more = nullptr;
     bool m_isAsking = false;
     QGridLayout *m_layout;
 };

@@ -78,8 +78,18 @@ void VisitForm::connectParts()
 {
     connect(m_ask, &QRadioButton::toggled, this, &VisitForm::setAsking);
     connect(m_verdicts, &VerdictRows::chosenChanged, this, &VisitForm::offerPeopleAgain);
+    connect(m_verdicts, &VerdictRows::othersWanted, this, &VisitForm::showOthers);
     connect(m_sheet, &SheetBox::fileChanged, m_preview, &SheetPreview::showFile);
     connect(m_notice, &OpenRequestNotice::extendWanted, this, &VisitForm::extend);
+}
+
+/// To see what else waits begins nothing.
+void VisitForm::showOthers()
+{
+    const bool wasBegun = isBegun();
+    m_verdicts->showOthers();
+    if (!wasBegun)
+        noteFields();
 }
 
 Id<Inspection> VisitForm::openRequest() const

@@ -47,6 +47,7 @@ protected:
 private:
     void addFields();
     void connectParts();
+    void showOthers();
     void begin(const IdSet<Closing> &closings);
     void setAsking(bool isAsking);
     void offerPeople();

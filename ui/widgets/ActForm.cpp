@@ -17,6 +17,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -213,21 +214,21 @@ int ActForm::rowOf(QWidget *field) const
 
 void ActForm::putButtonsLast()
 {
-    std::vector<QWidget *> fields;
+    std::vector<std::pair<int, QWidget *>> rows;
     for (QWidget *each = nextInFocusChain(); each != this; each = each->nextInFocusChain()) {
         const bool isField = each != m_leave && each != m_do && isAncestorOf(each) &&
                              each->focusPolicy() & Qt::TabFocus && !each->focusProxy();
         if (isField)
-            fields.push_back(each);
+            rows.emplace_back(rowOf(each), each);
     }
-    if (fields.empty())
+    if (rows.empty())
         return;
     // A list among the fields is filled after those below it were made.
-    std::ranges::stable_sort(fields, {}, [this](QWidget *field) { return rowOf(field); });
-    fields.push_back(m_leave);
-    fields.push_back(m_do);
-    for (std::size_t i = 1; i < fields.size(); ++i)
-        setTabOrder(fields[i - 1], fields[i]);
+    std::ranges::stable_sort(rows, {}, &std::pair<int, QWidget *>::first);
+    rows.emplace_back(0, m_leave);
+    rows.emplace_back(0, m_do);
+    for (std::size_t i = 1; i < rows.size(); ++i)
+        setTabOrder(rows[i - 1].second, rows[i].second);
 }
 
 } // namespace lastrivet::ui

@@ -2,19 +2,44 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/VerdictRows.h"
 #include "core/project/acts/Inspecting.h"
+#include "tests/ui/support/ClosingsWindow.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/closings/VisitForm.h"
+
+#include <QCheckBox>
+#include <QPushButton>
+#include <QTest>
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
+
+namespace {
+
+/// So many more that wait for the inspector.
+void planMore(Session &session, Id<Closing> closing, int count)
+{
+    REQUIRE(session.change(QStringLiteral("Planned"), [&](Edit &edit) {
+        HoldPoint point;
+        point.closing_id = closing;
+        point.kind = HoldPointKind::PreCover;
+        point.signer_role = SignerRole::Inspector;
+        for (int i = 0; i < count; ++i)
+            edit.put(point);
+    }));
+}
+
+} // namespace
 
 TEST_CASE("A visit for a closing ticks what is not signed yet, and nothing that is")
 {
     test::Workshop workshop;
     const auto session = workshop.session();
     const auto closing = workshop.aileronClosing;
-    const auto point =
-        test::Workshop::point(*session->records(), closing, HoldPointKind::PreCover);
+    const auto point = test::Workshop::point(*session->records(), closing, HoldPointKind::PreCover);
     VerdictRows rows(*session);
     rows.start({closing}, {});
     CHECK(rows.chosen() == IdSet<HoldPoint>{point});
@@ -30,6 +55,52 @@ TEST_CASE("A visit for a closing ticks what is not signed yet, and nothing that 
     CHECK(rows.verdicts().empty());
     rows.start({}, {point});
     CHECK(rows.chosen() == IdSet<HoldPoint>{point});
+}
+
+TEST_CASE("What a visit is for stands first, and of the many others that wait a button tells")
+{
+    test::ClosingsWindow opened;
+    const auto closing = opened.workshop.aileronClosing;
+    planMore(*opened.session, opened.workshop.wingClosing, 13);
+    opened.open(closing, "closing-visit-many");
+    test::press(opened.page, QStringLiteral("Inspection visit"));
+    QTest::qWait(0);
+    const VisitForm &form = opened.page.visit();
+    const VerdictRows &rows = form.verdicts();
+    const auto point =
+        test::Workshop::point(*opened.session->records(), closing, HoldPointKind::PreCover);
+    CHECK(rows.findChildren<QCheckBox *>().size() == 1);
+    CHECK(rows.chosen() == IdSet<HoldPoint>{point});
+    const auto *more = rows.findChild<QPushButton *>();
+    REQUIRE(more);
+    const QString words = more->text();
+    CHECK(words.endsWith(QStringLiteral("more wait")));
+    test::press(opened.page, words);
+    QTest::qWait(0);
+    const auto boxes = rows.findChildren<QCheckBox *>();
+    REQUIRE(boxes.size() > 13);
+    CHECK(boxes.front()->text().startsWith(QStringLiteral("Left aileron")));
+    CHECK(boxes[1]->isVisible());
+    CHECK_FALSE(test::button(opened.page, words));
+    CHECK(rows.chosen() == IdSet<HoldPoint>{point});
+    CHECK_FALSE(form.isBegun());
+    for (const int box : {2, 1})
+        boxes[box]->click();
+    CHECK(rows.chosen().size() == 3);
+    CHECK(std::ranges::is_sorted(rows.chosen()));
+    CHECK(form.isBegun());
+}
+
+TEST_CASE("Few others that wait stand behind what a visit is for")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    VerdictRows rows(*session);
+    rows.start({workshop.aileronClosing}, {});
+    const auto boxes = rows.findChildren<QCheckBox *>();
+    REQUIRE(boxes.size() > 1);
+    CHECK(boxes.front()->text().startsWith(QStringLiteral("Left aileron")));
+    CHECK(rows.findChild<QPushButton *>() == nullptr);
 }
 
 } // namespace lastrivet::ui
