@@ -17376,6 +17376,10 @@
         <source>A file of this name is there. Press again to replace it.</source>
         <translation>Eine Datei dieses Namens ist da. Noch einmal drücken, um sie zu ersetzen.</translation>
     </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PaidHelpBox</name>

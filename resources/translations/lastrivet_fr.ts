@@ -17376,6 +17376,10 @@
         <source>A file of this name is there. Press again to replace it.</source>
         <translation>Un fichier de ce nom existe. Pressez de nouveau pour le remplacer.</translation>
     </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>et %1 autres</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PaidHelpBox</name>

@@ -25,6 +25,13 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+/// More names would push what is chosen below them out of sight.
+constexpr qsizetype namedAtMost = 12;
+
+} // namespace
+
 PacketForm::PacketForm(Session &session, QWidget *parent)
     : ActForm(tr("Make the packet"), parent)
     , m_session(session)
@@ -87,6 +94,8 @@ void PacketForm::start(const IdSet<Closing> &closings)
         if (const Closing *closing = m_session.records()->find(id))
             names << toQt(closing->title);
     }
+    if (const qsizetype more = names.size() - namedAtMost; more > 1)
+        names = names.first(namedAtMost) << tr("and %1 more").arg(QLocale().toString(more));
     m_names->setText(names.join(QLatin1Char('\n')));
     const print::Choices usual = usualChoices();
     m_paper->setCurrentIndex(m_paper->findData(int(usual.paper)));
