@@ -245,6 +245,43 @@ bool isFixed(const Blocker &blocker, const Records &records)
     return squawk && blocker.waits_for;
 }
 
+/// What the profile cites for one of its single values; empty when it cites nothing.
+std::string citationOf(SingleRule rule, const Profile &profile)
+{
+    const auto basis = std::find_if(profile.basis.begin(), profile.basis.end(),
+                                    [&](const auto &candidate) { return candidate.rule == rule; });
+    return basis == profile.basis.end() ? std::string{}
+                                        : profile.citation(basis->source, basis->mark);
+}
+
+/// What a record says of its source: the id of one that the profile lists, or words of its own.
+std::string asCited(const std::string &written, const Profile &profile)
+{
+    const Profile::Source *listed = profile.findSource(written);
+    return listed ? profile.citation(listed->id, listed->mark) : written;
+}
+
+std::string sourceOf(const HoldPoint &point, const Profile &profile)
+{
+    if (!point.source.empty())
+        return asCited(point.source, profile);
+    const auto rule = std::find_if(
+        profile.hold_points.begin(), profile.hold_points.end(), [&](const auto &candidate) {
+            return candidate.kind == point.kind && candidate.signer_role == point.signer_role;
+        });
+    return rule == profile.hold_points.end() ? std::string{}
+                                             : profile.citation(rule->source, rule->mark);
+}
+
+/// Only a claim of the factory is early by a single value of the profile.
+std::string innerSource(const Blocker &blocker, const Records &records, const Profile &profile)
+{
+    const Closing *inner = records.find(Id<Closing>{blocker.record.id});
+    return inner && inner->made_by == MadeBy::Factory
+               ? citationOf(SingleRule::FactoryClosingNeedsDocument, profile)
+               : std::string{};
+}
+
 } // namespace
 
 Message sentence(const Blocker &blocker, const Records &records)
@@ -269,19 +306,16 @@ Message clearedBy(const Blocker &blocker, const Records &records, const Profile 
 
 std::string source(const Blocker &blocker, const Records &records, const Profile &profile)
 {
+    if (blocker.rule == Rule::TooFewPhotos)
+        return citationOf(SingleRule::InteriorPhotos, profile);
+    if (blocker.rule == Rule::InnerClosedEarly)
+        return innerSource(blocker, records, profile);
+    if (blocker.rule == Rule::UntickedCheck) {
+        const Check *check = records.find(Id<Check>{blocker.record.id});
+        return check ? asCited(check->source, profile) : std::string{};
+    }
     const HoldPoint *point = holdPointOf(blocker, records);
-    if (!point)
-        return {};
-    if (const Profile::Source *listed = profile.findSource(point->source))
-        return profile.citation(listed->id, listed->mark);
-    if (!point->source.empty())
-        return point->source;
-    const auto rule = std::find_if(
-        profile.hold_points.begin(), profile.hold_points.end(), [&](const auto &candidate) {
-            return candidate.kind == point->kind && candidate.signer_role == point->signer_role;
-        });
-    return rule == profile.hold_points.end() ? std::string{}
-                                             : profile.citation(rule->source, rule->mark);
+    return point ? sourceOf(*point, profile) : std::string{};
 }
 
 Message gapsClearedBy(const Closing &closing, const Profile &profile)

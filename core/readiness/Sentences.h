@@ -15,7 +15,8 @@ namespace lastrivet::readiness {
 Message sentence(const Blocker &blocker, const Records &records);
 /// What would clear it, by the rules of the profile.
 Message clearedBy(const Blocker &blocker, const Records &records, const Profile &profile);
-/// Where the demand comes from (hold point or profile citation); empty when it is common practice.
+/// Where the demand comes from (hold point, line of the list or profile citation); empty when it is
+/// common practice.
 std::string source(const Blocker &blocker, const Records &records, const Profile &profile);
 /// What clears a closing that was closed with gaps: what it lacked on its day nothing else can
 /// bring back.

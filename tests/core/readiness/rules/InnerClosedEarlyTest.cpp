@@ -65,4 +65,11 @@ TEST_CASE("A box that a factory closed is cleared by its maker's document")
     REQUIRE(blocker);
     CHECK(english(readiness::clearedBy(*blocker, bench.records, bench.profile)) ==
           "take in the maker's document and link it");
+    const auto cited = [&] { return readiness::source(*blocker, bench.records, bench.profile); };
+    bench.profile.basis = {{SingleRule::FactoryClosingNeedsDocument, "", "shed-rules", Mark::Read}};
+    CHECK(cited() == "shed-rules");
+    bench.profile.sources = {{"shed-rules", "Rules of the shed", "", Mark::Read, "", ""}};
+    CHECK(cited() == "Rules of the shed");
+    bench.change(inner, [](Closing &c) { c.made_by = MadeBy::EarlierBuilder; });
+    CHECK(cited().empty());
 }

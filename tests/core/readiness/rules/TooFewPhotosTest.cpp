@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readiness/Sentences.h"
 #include "tests/support/RuleBench.h"
 
 #include <catch2/catch.hpp>
@@ -30,4 +31,18 @@ TEST_CASE("A lid that can be opened again needs no photographs")
     bench.profile.interior_photos = 2;
     bench.change(bench.box, [](Closing &c) { c.permanent = false; });
     CHECK(bench.quiet(bench.box, "2026-03-10"));
+}
+
+TEST_CASE("How many photographs are asked for is cited as the profile cites it")
+{
+    RuleBench bench(readiness::Rule::TooFewPhotos);
+    bench.profile.interior_photos = 1;
+    const auto blocker = bench.about(bench.box, "2026-03-10");
+    REQUIRE(blocker);
+    const auto cited = [&] { return readiness::source(*blocker, bench.records, bench.profile); };
+    CHECK(cited().empty());
+    bench.profile.basis = {{SingleRule::LateEntryDays, "", "another", Mark::Read},
+                           {SingleRule::InteriorPhotos, "", "shed-rules", Mark::SecondHand}};
+    bench.profile.sources = {{"shed-rules", "Rules of the shed", "2025", Mark::Read, "", ""}};
+    CHECK(cited() == "Rules of the shed, 2025 [second-hand]");
 }
