@@ -16,14 +16,10 @@ namespace lastrivet::cli {
 
 namespace {
 
-/// A database that cannot be read says what is wrong with it; where it lies is said here.
 OpenedProject openAt(const std::string &folder, Project::Options options)
 {
-    try {
-        return OpenedProject(Project::open(folder, std::move(options)).release());
-    } catch (const UnreadableInput &fault) {
-        throwNamed(folder, fault);
-    }
+    return tellingWhere(
+        folder, [&] { return OpenedProject(Project::open(folder, std::move(options)).release()); });
 }
 
 void tellOfClock(const Project &project, Terminal &terminal)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/cli/Terminal.h"
+#include "core/base/Error.h"
 #include "core/project/Project.h"
 
 #include <memory>
@@ -16,6 +17,17 @@ struct CloseWithCopy {
     void operator()(Project *project) const;
 };
 using OpenedProject = std::unique_ptr<Project, CloseWithCopy>;
+
+/// Runs `body`; a database that it cannot read says what is wrong with it, where it lies is said
+/// here.
+template <class Body> decltype(auto) tellingWhere(const std::string &folder, Body &&body)
+{
+    try {
+        return body();
+    } catch (const UnreadableInput &fault) {
+        throwNamed(folder, fault);
+    }
+}
 
 /// Opens a project without the right to write, and tells when the clock can hardly be right, by
 /// which answers go; throws `Fault`s.

@@ -122,6 +122,13 @@ class NoProject(TerminalTest):
                        check=True)
         before = (self.project / "records.db").read_bytes()
         self.refused_everywhere("newer")
+        for answer in (self.refused(3, "ready", self.project, says="newer"),
+                       self.refused(3, "verify", self.project, says="newer"),
+                       self.refused(3, "verify", self.project, "--repair", says="newer"),
+                       self.refused(3, "restore", self.project, "--to", self.folder / "again",
+                                    says="newer")):
+            self.assertEqual(answer.err.count(str(self.project)), 1)
+        self.assertFalse((self.folder / "again").exists())
         self.assertEqual((self.project / "records.db").read_bytes(), before)
 
     def test_a_database_cut_short(self):

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/CopyReport.h"
+#include "app/cli/OpenProject.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/Clock.h"
 
@@ -18,7 +19,9 @@ struct Options {
 
 Outcome restore(const Options &options, Terminal &terminal)
 {
-    const auto report = *backup::restore(options.backup, options.to, SystemClock{}.now());
+    const auto report = tellingWhere(options.backup, [&] {
+        return *backup::restore(options.backup, options.to, SystemClock{}.now());
+    });
     tell(report, options.json, terminal);
     return report.isWhole() ? Outcome::Done : Outcome::No;
 }

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/OpenProject.h"
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
@@ -87,11 +88,11 @@ Outcome verifyProject(const Options &options, Terminal &terminal)
     Mended mended;
     Verification verification;
     if (options.isRepairing) {
-        Repair repaired = repair(options.project);
+        Repair repaired = tellingWhere(options.project, [&] { return repair(options.project); });
         mended = std::move(repaired.done);
         verification = std::move(repaired.after);
     } else {
-        verification = verify(options.project);
+        verification = tellingWhere(options.project, [&] { return verify(options.project); });
     }
     if (options.json) {
         writeJson(verification, mended, terminal.out());
