@@ -4,6 +4,7 @@
 
 #include "ui/widgets/Density.h"
 #include "ui/widgets/Layouts.h"
+#include "ui/widgets/TallRows.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -13,15 +14,29 @@
 #include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <QVariant>
 
 namespace lastrivet::ui {
 
 namespace {
 
+constexpr const char *recordProperty = "record";
+
 /// While something is typed, what stood in the cell cannot be read beside it.
 class WholeCell final : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
+
+    /// What is typed stays while its record changes, and does not go to another record.
+    void setEditorData(QWidget *editor, const QModelIndex &index) const override
+    {
+        const auto *model = qobject_cast<const LinesModel *>(index.model());
+        const QVariant record = model ? qlonglong(model->record()) : 0LL;
+        if (isTypedIn(*editor) && editor->property(recordProperty) == record)
+            return;
+        editor->setProperty(recordProperty, record);
+        QStyledItemDelegate::setEditorData(editor, index);
+    }
 
     void updateEditorGeometry(QWidget *editor, const QStyleOptionViewItem &option,
                               const QModelIndex &) const override

@@ -53,6 +53,8 @@ public:
     void setHeads(const QStringList &heads);
     void setEditable(bool isEditable);
     const std::vector<QStringList> &lines() const { return m_lines; }
+    /// The one whose lines are shown.
+    std::int64_t record() const { return m_record; }
 
     /// The lines of the shown record that are begun, each with the heads of what it lacks.
     struct Begun {

@@ -5,6 +5,7 @@
 #include "ui/widgets/Density.h"
 
 #include <QApplication>
+#include <QLineEdit>
 #include <QPainter>
 
 #include <utility>
@@ -22,6 +23,12 @@ bool isFigure(const QStyleOptionViewItem &cell)
 {
     return cell.displayAlignment.testFlag(Qt::AlignRight) && !cell.text.isEmpty() &&
            cell.icon.isNull() && !(cell.features & QStyleOptionViewItem::HasCheckIndicator);
+}
+
+bool isTypedIn(const QWidget &editor)
+{
+    const auto *line = qobject_cast<const QLineEdit *>(&editor);
+    return line && line->isModified();
 }
 
 void paintFigure(QPainter &painter, QStyleOptionViewItem cell)
@@ -57,6 +64,12 @@ QSize TallRows::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &
     if (isFigure(cell))
         size.rwidth() += rightOfFigure;
     return size;
+}
+
+void TallRows::setEditorData(QWidget *editor, const QModelIndex &index) const
+{
+    if (!isTypedIn(*editor))
+        QStyledItemDelegate::setEditorData(editor, index);
 }
 
 } // namespace lastrivet::ui

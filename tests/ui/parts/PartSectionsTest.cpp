@@ -95,6 +95,25 @@ TEST_CASE("A question that is asked in the list of a section gives the keyboard 
     CHECK(window.tree().hasFocus());
 }
 
+TEST_CASE("What is being typed into a cell stays while something else of its record changes")
+{
+    PartsWindow window;
+    window.show({RecordType::Step, window.workshop.skin.value()});
+    window.list().setFocus();
+    QTest::keyClick(&window.list(), Qt::Key_F2);
+    auto *cell = qobject_cast<QLineEdit *>(QApplication::focusWidget());
+    REQUIRE(cell);
+    cell->selectAll();
+    QTest::keyClicks(cell, QStringLiteral("Fit the lower skin"));
+    window.session->change(QStringLiteral("Noted"), [&](Edit &edit) {
+        edit.update(window.workshop.skin, [](Step &step) { step.note = "both sides"; });
+    });
+    CHECK(cell->text() == QStringLiteral("Fit the lower skin"));
+    QTest::keyClick(cell, Qt::Key_Return);
+    CHECK(window.records()->find(window.workshop.skin)->title == "Fit the lower skin");
+    CHECK(window.records()->find(window.workshop.skin)->note == "both sides");
+}
+
 TEST_CASE("The squawks of a part are counted with those that are open, as in the tree")
 {
     PartsWindow window;

@@ -127,6 +127,37 @@ TEST_CASE("What is typed right after a click on the chosen cell is all there")
     CHECK(shown.weighing().scale_readings.front().reading == 701);
 }
 
+TEST_CASE("What is being typed into a line stays while something else of its record changes")
+{
+    test::WholeWindow opened;
+    opened.openAndShow();
+    ProjectView &view = *opened.window.view();
+    Id<Weighing> weighed;
+    view.session().change(QStringLiteral("Weighed"), [&](Edit &edit) {
+        Weighing weighing;
+        weighing.weighed_on = edit.today();
+        weighed = edit.put(weighing);
+    });
+    view.goTo({RecordType::Weighing, weighed.value()});
+    QApplication::processEvents();
+    LinesEditor *editor = nullptr;
+    for (LinesEditor *each : view.findChildren<LinesEditor *>()) {
+        if (each->view().accessibleName() == scales)
+            editor = each;
+    }
+    REQUIRE(editor);
+    editor->view().setCurrentIndex(editor->model().index(0, 0));
+    editor->view().edit(editor->model().index(0, 0));
+    auto *cell = qobject_cast<QLineEdit *>(QApplication::focusWidget());
+    REQUIRE(cell);
+    QTest::keyClicks(cell, QStringLiteral("nose"));
+    view.session().change(QStringLiteral("Weighed by two"), [&](Edit &edit) {
+        edit.update(weighed, [](Weighing &weighing) { weighing.note = "by two"; });
+    });
+    CHECK(QApplication::focusWidget() == cell);
+    CHECK(cell->text() == QStringLiteral("nose"));
+}
+
 TEST_CASE("The Tab key does not lead from a line to the button that takes it out")
 {
     Shown shown;
