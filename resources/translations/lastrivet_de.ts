@@ -9055,6 +9055,13 @@
     </message>
 </context>
 <context>
+    <name>Session</name>
+    <message>
+        <source>Nothing was changed: %1</source>
+        <translation>Nichts wurde geändert: %1</translation>
+    </message>
+</context>
+<context>
     <name>Severity</name>
     <message>
         <source>airworthiness</source>
@@ -14669,6 +14676,7 @@
         <source>What stands against it can be put right, and this tried again. Or write it down anew, and leave this out.</source>
         <translation>Was dagegen steht, lässt sich in Ordnung bringen; versuchen Sie dies dann noch einmal. Oder schreiben Sie es neu auf, und lassen Sie dies weg.</translation>
     </message>
+    <message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictsView</name>
@@ -18984,10 +18992,6 @@
 </context>
 <context>
     <name>lastrivet::ui::Session</name>
-    <message>
-        <source>Nothing was changed: %1</source>
-        <translation>Nichts wurde geändert: %1</translation>
-    </message>
     <message>
         <source>Undone: %1</source>
         <translation>Zurückgenommen: %1</translation>

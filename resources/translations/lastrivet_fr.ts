@@ -9055,6 +9055,13 @@
     </message>
 </context>
 <context>
+    <name>Session</name>
+    <message>
+        <source>Nothing was changed: %1</source>
+        <translation>Rien n’a été modifié&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
     <name>Severity</name>
     <message>
         <source>airworthiness</source>
@@ -14669,6 +14676,7 @@
         <source>What stands against it can be put right, and this tried again. Or write it down anew, and leave this out.</source>
         <translation>Ce qui s’y oppose peut être corrigé&#xa0;; réessayez alors. Ou bien écrivez-le à nouveau, et laissez ceci de côté.</translation>
     </message>
+    <message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictsView</name>
@@ -18984,10 +18992,6 @@
 </context>
 <context>
     <name>lastrivet::ui::Session</name>
-    <message>
-        <source>Nothing was changed: %1</source>
-        <translation>Rien n’a été modifié&#xa0;: %1</translation>
-    </message>
     <message>
         <source>Undone: %1</source>
         <translation>Annulé&#xa0;: %1</translation>

@@ -5,9 +5,23 @@
 #include "core/project/Project.h"
 #include "ui/convert/QtText.h"
 
+#include <QCoreApplication>
 #include <QStringList>
 
+#include <string>
+
 namespace lastrivet::ui {
+
+namespace {
+
+QString saidOnce(const Message &why, const QString &words)
+{
+    return why.pattern.find("othing was changed") != std::string::npos
+               ? words
+               : QCoreApplication::translate("Session", "Nothing was changed: %1").arg(words);
+}
+
+} // namespace
 
 QString inWords(const Refusal &refusal)
 {
@@ -17,6 +31,16 @@ QString inWords(const Refusal &refusal)
     for (const Violation &violation : refusal.violations)
         sentences.append(inWords(violation.message));
     return sentences.join(QLatin1Char(' '));
+}
+
+QString nothingChanged(const Refusal &refusal)
+{
+    return saidOnce(refusal.message, inWords(refusal));
+}
+
+QString nothingChanged(const Message &why)
+{
+    return saidOnce(why, inWords(why));
 }
 
 } // namespace lastrivet::ui

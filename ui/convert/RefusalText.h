@@ -5,12 +5,17 @@
 #include <QString>
 
 namespace lastrivet {
+struct Message;
 struct Refusal;
-}
+} // namespace lastrivet
 
 namespace lastrivet::ui {
 
 /// Why a change was not made, in the language of the screen, one sentence per reason.
 QString inWords(const Refusal &refusal);
+
+/// That nothing was changed, and why; it is said once where the reason says so, too.
+QString nothingChanged(const Refusal &refusal);
+QString nothingChanged(const Message &why);
 
 } // namespace lastrivet::ui

@@ -227,13 +227,12 @@ void ConflictPanel::decide(ConflictDecision decision)
     try {
         const auto done = m_session.project().decide(m_conflict.id, decision);
         if (!done) {
-            const QString why = withNames(inWords(done.reason()), m_conflict.record);
-            m_session.complain(tr("Nothing was changed: %1").arg(why));
+            m_session.complain(withNames(nothingChanged(done.reason()), m_conflict.record));
             return;
         }
         Q_EMIT m_session.said(toQt(done->label), true);
     } catch (const Fault &fault) {
-        m_session.complain(tr("Nothing was changed: %1").arg(inWords(Message{fault.what(), {}})));
+        m_session.complain(nothingChanged(Message{fault.what(), {}}));
     }
 }
 

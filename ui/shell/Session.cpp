@@ -87,7 +87,7 @@ bool Session::report(const Result<ChangeNotice, Refusal> &result, const QString 
     else if (result)
         Q_EMIT said(sentence, true);
     else
-        complain(tr("Nothing was changed: %1").arg(inWords(result.reason())));
+        complain(nothingChanged(result.reason()));
     return bool(result);
 }
 
@@ -99,7 +99,7 @@ Session::Outcome Session::attempt(const QString &label, const Body &body)
             return Outcome::Made;
         return result.reason().violations.empty() ? Outcome::NotSaved : Outcome::AgainstRules;
     } catch (const Fault &fault) {
-        complain(tr("Nothing was changed: %1").arg(inWords(Message{fault.what(), {}})));
+        complain(nothingChanged(Message{fault.what(), {}}));
         return Outcome::NotSaved;
     }
 }

@@ -5,6 +5,7 @@
 #include "core/base/Tongue.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/NumberText.h"
+#include "ui/convert/RefusalText.h"
 
 #include <QLocale>
 
@@ -24,6 +25,16 @@ TEST_CASE("The name of a field in a sentence is words, and what people wrote sta
     const Message told{"{0} has {1} {2}, which is below zero.",
                        {"Bolt_4", nested({"damaged_quantity", {}}), "-3"}};
     CHECK(inWords(told) == QStringLiteral("Bolt_4 has damaged quantity -3, which is below zero."));
+}
+
+TEST_CASE("That nothing was changed is said once, also where the reason says so")
+{
+    const Message full{"The disk is full; nothing was changed.", {}};
+    CHECK(nothingChanged(full) == QStringLiteral("The disk is full; nothing was changed."));
+    const Message held{"Another program holds the project's database just now.", {}};
+    CHECK(nothingChanged(held) ==
+          QStringLiteral("Nothing was changed: Another program holds the project's database just "
+                         "now."));
 }
 
 TEST_CASE("Days go to Qt and back, over leap days and the turn of the century")
