@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/backup/FolderLine.h"
 
+#include "ui/convert/UsualFolders.h"
 #include "ui/widgets/PathLine.h"
 
 #include <QDir>
@@ -10,19 +11,6 @@
 #include <QPushButton>
 
 namespace lastrivet::ui {
-
-namespace {
-
-/// A folder that is remembered is the same wherever the program was started: what does not begin at
-/// the root is in the person's own folder, as in the terminal after `~`.
-QString fromHome(const QString &typed)
-{
-    static const auto home = QStringLiteral("~");
-    const bool isMarked = typed == home || typed.startsWith(home + QLatin1Char('/'));
-    return QDir::cleanPath(QDir::home().absoluteFilePath(isMarked ? typed.mid(2) : typed));
-}
-
-} // namespace
 
 FolderLine::FolderLine(const QString &name, QWidget *parent)
     : QWidget(parent)
@@ -41,8 +29,7 @@ FolderLine::FolderLine(const QString &name, QWidget *parent)
 
 QString FolderLine::folder() const
 {
-    const QString typed = m_line->text().trimmed();
-    return typed.isEmpty() ? QString() : fromHome(QDir::fromNativeSeparators(typed));
+    return wholePath(m_line->text(), QDir::homePath());
 }
 
 void FolderLine::setFolder(const QString &folder)

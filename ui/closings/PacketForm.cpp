@@ -169,8 +169,9 @@ QString PacketForm::whyNot(const QString &place) const
 
 bool PacketForm::perform()
 {
-    const QString typed = QDir::fromNativeSeparators(m_place->text());
+    const QString typed = wholePath(m_place->text(), documentsFolder());
     const QString place = isFolder() ? typed : withEnding(typed, QStringLiteral(".pdf"));
+    m_place->setText(QDir::toNativeSeparators(place));
     if (const QString why = whyNot(place); !why.isEmpty()) {
         hint(why);
         m_place->setFocus();

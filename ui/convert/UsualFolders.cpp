@@ -28,4 +28,15 @@ QString picturesFolder()
     return existing(QStandardPaths::PicturesLocation);
 }
 
+QString wholePath(const QString &typed, const QString &folder)
+{
+    static const auto home = QStringLiteral("~");
+    const QString place = QDir::fromNativeSeparators(typed.trimmed());
+    if (place.isEmpty())
+        return {};
+    const bool isMarked = place == home || place.startsWith(home + QLatin1Char('/'));
+    return QDir::cleanPath(isMarked ? QDir::home().absoluteFilePath(place.mid(2))
+                                    : QDir(folder).absoluteFilePath(place));
+}
+
 } // namespace lastrivet::ui

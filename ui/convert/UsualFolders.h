@@ -11,4 +11,9 @@ QString documentsFolder();
 /// Where the person's photos usually lie: a folder that is there.
 QString picturesFolder();
 
+/// A place that a person typed, the same wherever the program was started: what does not begin at
+/// the root is in `folder`, and after `~` in the person's own one, as in the terminal. An empty one
+/// stays so.
+QString wholePath(const QString &typed, const QString &folder);
+
 } // namespace lastrivet::ui

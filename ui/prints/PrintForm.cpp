@@ -245,7 +245,7 @@ PrintWish PrintForm::wish() const
     wish.kind = kind();
     const auto language = QLocale::Language(m_language->currentData().toInt());
     wish.choices = {paper(), print::wordingIn(print::languageFor(language))};
-    wish.file = withEnding(m_file->text().trimmed(), ending());
+    wish.file = withEnding(wholePath(m_file->text(), documentsFolder()), ending());
     for (int row = 0; row < m_closings->count(); ++row) {
         const QListWidgetItem *item = m_closings->item(row);
         if (item->checkState() == Qt::Checked)
@@ -268,6 +268,7 @@ bool PrintForm::perform()
         return false;
     }
     // What is chosen here is not to be chosen again because of a slip in a path.
+    m_file->setText(QDir::toNativeSeparators(chosen.file));
     const QFileInfo place(chosen.file);
     if (!QFileInfo(place.path()).isDir()) {
         hint(tr("There is no folder %1.").arg(QDir::toNativeSeparators(place.path())));

@@ -5,12 +5,14 @@
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/ProjectView.h"
 
 #include <QAccessible>
 #include <QComboBox>
 #include <QDesktopServices>
+#include <QDir>
 #include <QFile>
 #include <QLineEdit>
 #include <QListWidget>
@@ -214,6 +216,22 @@ TEST_CASE("A folder that is not there is said in the form, which stays as it is 
     QTest::keyClick(&desk.fileLine(), Qt::Key_Return, Qt::ControlModifier);
     CHECK_FALSE(desk.form().isVisible());
     CHECK(beginningOf(better).startsWith("%PDF"));
+}
+
+TEST_CASE("A file that is typed without its folder is where papers usually go")
+{
+    Desk desk;
+    desk.form().open(desk.window.view()->session(), PrintKind::WeekForm);
+    const auto fileFor = [&](const QString &typed) {
+        desk.fileLine().setText(typed);
+        return desk.form().wish().file;
+    };
+    CHECK(fileFor(QStringLiteral("week")) ==
+          QDir(documentsFolder()).filePath(QStringLiteral("week.pdf")));
+    CHECK(fileFor(QStringLiteral("~/week.pdf")) ==
+          QDir::home().filePath(QStringLiteral("week.pdf")));
+    CHECK(fileFor(desk.file("week.pdf")) == desk.file("week.pdf"));
+    CHECK(fileFor(QStringLiteral(" ")).isEmpty());
 }
 
 TEST_CASE("Where a link lies, the file behind it is replaced; a pipe is no place for a paper")
