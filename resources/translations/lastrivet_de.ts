@@ -13773,6 +13773,10 @@
         <source>The project could not be told of it, and may remind you of an older backup.</source>
         <translation>Im Projekt ließ sich das nicht vermerken; es kann sein, dass es an eine ältere Sicherung erinnert.</translation>
     </message>
+    <message>
+        <source>This project is to read only: what was chosen for its backups is not kept.</source>
+        <translation>Dieses Projekt ist nur zum Lesen: Was für seine Sicherungen gewählt wurde, wird nicht behalten.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupNotice</name>

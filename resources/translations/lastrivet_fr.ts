@@ -13773,6 +13773,10 @@
         <source>The project could not be told of it, and may remind you of an older backup.</source>
         <translation>Le projet n’a pas pu en prendre note, et rappellera peut-être une sauvegarde plus ancienne.</translation>
     </message>
+    <message>
+        <source>This project is to read only: what was chosen for its backups is not kept.</source>
+        <translation>Ce projet est en lecture seule&#xa0;: ce qui a été choisi pour ses sauvegardes n’est pas conservé.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupNotice</name>

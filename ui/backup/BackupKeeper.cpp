@@ -67,8 +67,13 @@ std::optional<backup::BackupChoice> BackupKeeper::choice() const
 
 void BackupKeeper::choose(const backup::BackupChoice &choice)
 {
-    if (m_session.isReadOnly() || choice == backup::choiceOf(m_session.project()))
+    if (choice == backup::choiceOf(m_session.project()))
         return;
+    if (m_session.isReadOnly()) {
+        m_session.complain(tr("This project is to read only: what was chosen for its backups is "
+                              "not kept."));
+        return;
+    }
     backup::choose(m_session.project(), choice);
     m_tried.reset();
     Q_EMIT changed();

@@ -28,7 +28,7 @@ public:
     const Session &session() const { return m_session; }
     /// Nothing when it could not be read, which is said.
     std::optional<backup::BackupChoice> choice() const;
-    /// Throws a `Fault` when it cannot be kept.
+    /// Throws a `Fault` when it cannot be kept; of a project that is only read, that is said.
     void choose(const backup::BackupChoice &choice);
     /// One sentence on the last backup, or that there is none.
     QString lastWords() const;

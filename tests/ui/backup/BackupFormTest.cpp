@@ -203,6 +203,25 @@ TEST_CASE("What is chosen for backups is kept without making one")
     CHECK_FALSE(fs::exists(bench.place));
 }
 
+TEST_CASE("Of a project that is only read it is said that what is chosen for backups is not kept")
+{
+    test::Workshop workshop;
+    const test::TemporaryFolder folder;
+    const auto writer = workshop.session();
+    const auto reader = workshop.session();
+    REQUIRE(reader->isReadOnly());
+    QSignalSpy complaints(reader.get(), &Session::complained);
+    BackupKeeper keeper(*reader);
+    const auto before = keeper.choice();
+    REQUIRE(before);
+    keeper.choose(*before);
+    CHECK(complaints.isEmpty());
+    keeper.choose({folder.path(), true, 30});
+    REQUIRE(complaints.count() == 1);
+    CHECK(complaints.front().front().toString().contains(QStringLiteral("not kept")));
+    CHECK(keeper.choice() == before);
+}
+
 TEST_CASE("A folder for backups that is typed without its whole path is in the person's own folder")
 {
     Bench bench;
