@@ -156,6 +156,16 @@ std::optional<std::string> Project::redoLabel() const
     return change ? std::optional(change->label) : std::nullopt;
 }
 
+std::size_t Project::undoSize() const
+{
+    return m_implementation->undoSize();
+}
+
+std::optional<Message> Project::undoBar() const
+{
+    return m_implementation->history().bar();
+}
+
 Result<ChangeNotice, Refusal> Project::undo()
 {
     return m_implementation->undo();

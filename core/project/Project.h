@@ -94,6 +94,11 @@ public:
     /// What undo would take back; empty when there is nothing.
     std::optional<std::string> undoLabel() const;
     std::optional<std::string> redoLabel() const;
+    /// How many records undo would change; reads the journal.
+    std::size_t undoSize() const;
+    /// Why changes that were made cannot be undone, as after a merge, and what can be done; empty
+    /// where something can be undone, or nothing was changed.
+    std::optional<Message> undoBar() const;
     Result<ChangeNotice, Refusal> undo();
     Result<ChangeNotice, Refusal> redo();
     /// Takes back what the row `seq` of the journal changed, however long ago, by a change of its

@@ -84,7 +84,15 @@ Result<ChangeNotice, Refusal> Project::Implementation::undo()
 {
     if (const auto *change = m_history.undoable())
         return takeBack(*change, ChangeKind::Undo);
-    return Refusal{{}, {"There is nothing to undo.", {}}};
+    return Refusal{{}, m_history.bar().value_or(Message{"There is nothing to undo.", {}})};
+}
+
+std::size_t Project::Implementation::undoSize() const
+{
+    return storage::withFaults([&]() -> std::size_t {
+        const auto *change = m_history.undoable();
+        return change ? storage::touchedBy(m_store->journal.changeset(change->seq)).size() : 0;
+    });
 }
 
 Result<ChangeNotice, Refusal> Project::Implementation::redo()

@@ -32,6 +32,7 @@ public:
 
     Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body, ChangeKind kind);
     Result<ChangeNotice, Refusal> undo();
+    std::size_t undoSize() const;
     Result<ChangeNotice, Refusal> redo();
     Result<ChangeNotice, Refusal> reverse(std::int64_t seq, std::string_view label);
     std::string notePrinted(std::string_view label);

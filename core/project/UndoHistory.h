@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/project/JournalEntry.h"
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -25,6 +27,9 @@ public:
     void add(const JournalLine &line);
     /// Null when there is nothing.
     const Change *undoable() const { return m_done.empty() ? nullptr : &m_done.back(); }
+    /// Why nothing can be undone though something was changed, and what can be done in its place;
+    /// nothing where something can be undone, or nothing was changed.
+    std::optional<Message> bar() const;
     const Change *redoable() const { return m_undone.empty() ? nullptr : &m_undone.back().undo; }
 
 private:
@@ -37,6 +42,9 @@ private:
     void redo(const JournalLine &line);
 
     std::vector<Change> m_done;
+    /// What came last of all that cannot be taken back.
+    std::optional<ChangeKind> m_end;
+    std::string m_endLabel;
     std::vector<Undone> m_undone;
 };
 

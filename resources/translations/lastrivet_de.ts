@@ -7620,6 +7620,18 @@
         <source>weight and balance report</source>
         <translation>Wägebericht mit Schwerpunkt</translation>
     </message>
+    <message>
+        <source>A merge is not taken back by undo, nor is what was changed before it. Correct the records one by one, withdraw what should not have come, or restore a backup from before the merge.</source>
+        <translation>Eine Zusammenführung wird von „Rückgängig“ nicht zurückgenommen, ebenso wenig, was vor ihr geändert wurde. Berichtigen Sie die Datensätze einzeln, ziehen Sie zurück, was nicht hätte kommen sollen, oder stellen Sie eine Sicherung von vorher wieder her.</translation>
+    </message>
+    <message>
+        <source>A newer version of the program took the project over since: what was changed before is not taken back by undo. Correct the records one by one.</source>
+        <translation>Eine neuere Version des Programms hat das Projekt seither übernommen: Was vorher geändert wurde, nimmt „Rückgängig“ nicht zurück. Berichtigen Sie die Datensätze einzeln.</translation>
+    </message>
+    <message>
+        <source>“{0}” was printed since: what a paper says is not taken back by undo. Correct the records one by one.</source>
+        <translation>„{0}“ wurde seither gedruckt: Was auf einem Papier steht, nimmt „Rückgängig“ nicht zurück. Berichtigen Sie die Datensätze einzeln.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -19015,6 +19027,14 @@
     <message>
         <source>Taken back: %1</source>
         <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Undone: %1 (%2 records). Redo brings all of it back.</source>
+        <translation>Zurückgenommen: %1 (%2 Datensätze). „Wiederholen“ bringt alles zurück.</translation>
+    </message>
+    <message>
+        <source>“%1” changed %2 records. Undo once more to take all of it back; redo brings it again.</source>
+        <translation>„%1“ hat %2 Datensätze geändert. Noch einmal „Rückgängig“ nimmt alles zurück; „Wiederholen“ bringt es wieder.</translation>
     </message>
 </context>
 <context>

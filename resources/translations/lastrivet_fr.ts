@@ -7620,6 +7620,18 @@
         <source>weight and balance report</source>
         <translation>rapport de masse et centrage</translation>
     </message>
+    <message>
+        <source>A merge is not taken back by undo, nor is what was changed before it. Correct the records one by one, withdraw what should not have come, or restore a backup from before the merge.</source>
+        <translation>Une fusion ne s’annule pas, ni ce qui a été modifié avant elle. Corrigez les enregistrements un à un, retirez ce qui n’aurait pas dû venir, ou restaurez une sauvegarde d’avant la fusion.</translation>
+    </message>
+    <message>
+        <source>A newer version of the program took the project over since: what was changed before is not taken back by undo. Correct the records one by one.</source>
+        <translation>Une version plus récente du programme a repris le projet depuis&#xa0;: ce qui a été modifié avant ne s’annule pas. Corrigez les enregistrements un à un.</translation>
+    </message>
+    <message>
+        <source>“{0}” was printed since: what a paper says is not taken back by undo. Correct the records one by one.</source>
+        <translation>«&#xa0;{0}&#xa0;» a été imprimé depuis&#xa0;: ce que dit un papier ne s’annule pas. Corrigez les enregistrements un à un.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -19015,6 +19027,14 @@
     <message>
         <source>Taken back: %1</source>
         <translation>Annulé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Undone: %1 (%2 records). Redo brings all of it back.</source>
+        <translation>Annulé&#xa0;: %1 (%2 enregistrements). «&#xa0;Refaire&#xa0;» rétablit le tout.</translation>
+    </message>
+    <message>
+        <source>“%1” changed %2 records. Undo once more to take all of it back; redo brings it again.</source>
+        <translation>«&#xa0;%1&#xa0;» a modifié %2 enregistrements. Annulez encore une fois pour tout reprendre&#xa0;; «&#xa0;Refaire&#xa0;» le rétablit.</translation>
     </message>
 </context>
 <context>

@@ -85,7 +85,7 @@ void MainWindow::buildFileMenu()
 void MainWindow::buildEditMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&Edit"));
-    m_undo = add(menu, tr("&Undo"), QKeySequence::Undo, [this] { m_view->session().undo(); });
+    m_undo = add(menu, tr("&Undo"), QKeySequence::Undo, [this] { m_view->session().askToUndo(); });
     m_redo = add(menu, tr("&Redo"), QKeySequence::Redo, [this] { m_view->session().redo(); });
     menu.addSeparator();
     add(menu, tr("New &squawk"), QKeySequence::New, [this] {

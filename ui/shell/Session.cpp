@@ -3,14 +3,24 @@
 #include "ui/shell/Session.h"
 
 #include "core/readiness/Readiness.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
 
 #include <QPointer>
 
+#include <cstddef>
+#include <cstdint>
 #include <utility>
 
 namespace lastrivet::ui {
+
+namespace {
+
+/// Nobody looks through as many to see what a key took back.
+constexpr std::size_t manyRecords = 50;
+
+} // namespace
 
 Session::Session(std::unique_ptr<Project> project, Executor &executor, Theme &theme,
                  QObject *parent)
@@ -43,6 +53,7 @@ void Session::receive(const ChangeNotice &notice)
 {
     m_records = notice.after;
     m_partFinder.reset();
+    m_isUndoTold = false;
     if (notice.before->profile_copy != notice.after->profile_copy)
         m_profile = std::make_shared<Profile>(m_project->profile());
     Q_EMIT changed(notice);
@@ -109,13 +120,34 @@ void Session::undo()
     const auto label = m_project->undoLabel();
     try {
         const auto result = m_project->undo();
-        if (result)
+        if (result && result->touched.size() > manyRecords)
+            say(tr("Undone: %1 (%2 records). Redo brings all of it back.")
+                    .arg(toQt(label.value_or("")),
+                         countText(std::int64_t(result->touched.size()))));
+        else if (result)
             say(tr("Undone: %1").arg(toQt(label.value_or(""))));
         else
             complain(inWords(result.reason()));
     } catch (const Fault &fault) {
         complain(fault);
     }
+}
+
+void Session::askToUndo()
+{
+    const auto size = m_isUndoTold
+                          ? std::optional<std::size_t>(0)
+                          : read([this] { return m_project->undoSize(); }, Telling::EachTime);
+    if (!size)
+        return;
+    if (*size <= manyRecords) {
+        undo();
+        return;
+    }
+    m_isUndoTold = true;
+    complain(tr("“%1” changed %2 records. Undo once more to take all of it back; redo brings it "
+                "again.")
+                 .arg(toQt(m_project->undoLabel().value_or("")), countText(std::int64_t(*size))));
 }
 
 void Session::redo()

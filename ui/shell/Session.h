@@ -69,6 +69,9 @@ public:
         return attempt(label, body) == Outcome::Made;
     }
     void undo();
+    /// The same for a key that may be pressed once too often: a change of very many records is
+    /// taken back when it is asked for twice.
+    void askToUndo();
     void redo();
     /// Takes back what an older row of the journal changed, whose label is `label`.
     void reverse(std::int64_t seq, const QString &label);
@@ -162,6 +165,8 @@ private:
     bool m_isReadingInVain = false;
     std::vector<std::weak_ptr<Progress>> m_running;
     bool m_isAnswering = false;
+    /// It was said what undo takes back, and nothing was changed since.
+    bool m_isUndoTold = false;
     int m_subscription = 0;
 };
 

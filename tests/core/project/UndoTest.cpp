@@ -82,13 +82,21 @@ TEST_CASE("Undo passes over automatic changes and stops at a printed document")
     const auto hash = project->notePrinted("Packet for the left wing");
     CHECK(hash == project->journalHash());
     CHECK_FALSE(project->undoLabel());
+    REQUIRE(project->undoBar());
+    CHECK_THAT(english(*project->undoBar()),
+               Catch::StartsWith("“Packet for the left wing” was printed since"));
     const auto tail = project.part("Tail");
+    CHECK_FALSE(project->undoBar());
+    CHECK(project->undoSize() == 1);
     const auto robin = project.person("Robin", ChangeKind::Automatic);
     CHECK(project->undoLabel() == "Part Tail");
     REQUIRE(project->undo());
     CHECK_FALSE(project->records()->components.find(tail));
     CHECK(project->records()->people.find(robin));
-    CHECK_FALSE(project->undo());
+    const auto refused = project->undo();
+    REQUIRE_FALSE(refused);
+    CHECK_THAT(english(refused.reason()), Catch::Contains("was printed since"));
+    CHECK(project->undoSize() == 0);
     CHECK(project->records()->components.size() == 1);
 }
 

@@ -71,6 +71,22 @@ TEST_CASE("A merge says in one sentence what came, and shows both values of what
     CHECK(window.said().startsWith(QStringLiteral("Nothing new")));
 }
 
+TEST_CASE("Undo after a merge says that a merge is not taken back, and what can be done")
+{
+    Window window;
+    window.merge();
+    REQUIRE(window.window.focusWidget());
+    QTest::keySequence(window.window.focusWidget(), QKeySequence::Undo);
+    CHECK(window.said().startsWith(QStringLiteral("A merge is not taken back by undo")));
+    CHECK(window.said().contains(QStringLiteral("restore a backup")));
+    // What was decided afterwards is taken back as ever.
+    QTest::keyClick(&window.list(), Qt::Key_T);
+    CHECK(window.title() == "Rivet set too deep");
+    REQUIRE(window.window.focusWidget());
+    QTest::keySequence(window.window.focusWidget(), QKeySequence::Undo);
+    CHECK(window.title() == "Rivet overdriven");
+}
+
 TEST_CASE("K keeps what stands, T takes the other, and undo brings the question back")
 {
     Window window;

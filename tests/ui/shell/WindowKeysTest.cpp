@@ -6,6 +6,7 @@
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
+#include "ui/widgets/MessageLine.h"
 
 #include <QLineEdit>
 #include <QPushButton>
@@ -14,6 +15,8 @@
 #include <QTest>
 
 #include <catch2/catch.hpp>
+
+#include <string>
 
 namespace lastrivet::ui {
 
@@ -62,6 +65,38 @@ TEST_CASE("Undo takes back what was changed last, also while the keyboard is in 
     CHECK(title() == "Overdriven rivet at rib 3");
     QTest::keySequence(line, QKeySequence::Redo);
     CHECK(title() == "Dent");
+}
+
+TEST_CASE("A key for undo takes a change of very many records back when it is pressed twice")
+{
+    Opened opened;
+    opened.openAndShow();
+    ProjectView &view = *opened.window.view();
+    const auto before = view.session().records();
+    view.session().change(QStringLiteral("Imported list"), [](Edit &edit) {
+        for (int i = 0; i < 51; ++i) {
+            Component part;
+            part.name = "Rib " + std::to_string(i);
+            edit.put(part);
+        }
+    });
+    const auto parts = [&] { return view.session().records()->components.size(); };
+    const auto all = parts();
+    const auto press = [&](QKeySequence::StandardKey key) {
+        REQUIRE(opened.window.focusWidget());
+        QTest::keySequence(opened.window.focusWidget(), key);
+        return view.findChild<MessageLine *>()->text();
+    };
+    CHECK(
+        press(QKeySequence::Undo).startsWith(QStringLiteral("“Imported list” changed 51 records")));
+    CHECK(parts() == all);
+    press(QKeySequence::Undo);
+    CHECK(*view.session().records() == *before);
+    press(QKeySequence::Redo);
+    CHECK(parts() == all);
+    // It was told of another state of the records.
+    press(QKeySequence::Undo);
+    CHECK(parts() == all);
 }
 
 TEST_CASE("A project that is closed leaves the keyboard on the button that opens it again")
