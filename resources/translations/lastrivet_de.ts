@@ -10972,6 +10972,10 @@
             <numerusform>Zu %n Dateien steht keine SHA-256-Summe fest, sodass sich über sie nichts sagen lässt.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, number %2 in the file</source>
+        <translation>%1, Nummer %2 in der Datei</translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

@@ -10972,6 +10972,10 @@
             <numerusform>%n fichiers n’ont pas de somme SHA-256 enregistrée, de sorte qu’on ne peut rien en dire.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1, number %2 in the file</source>
+        <translation>%1, numéro %2 dans le fichier</translation>
+    </message>
 </context>
 <context>
     <name>TodayRows</name>

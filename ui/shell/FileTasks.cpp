@@ -7,8 +7,12 @@
 #include "core/exchange/Archive.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/Import.h"
+#include "core/records/Description.h"
+#include "core/records/RecordType.h"
 #include "core/verify/Verification.h"
+#include "ui/convert/FieldText.h"
 #include "ui/convert/MoneyText.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
 #include "ui/shell/FindingsDialog.h"
@@ -18,9 +22,13 @@
 #include <QCursor>
 #include <QFileInfo>
 #include <QGuiApplication>
+#include <QStringList>
 
+#include <cstddef>
 #include <memory>
+#include <optional>
 #include <stdexcept>
+#include <string>
 
 namespace lastrivet::ui::tasks {
 
@@ -50,10 +58,34 @@ void tellImport(Session &session, const exchange::ImportReport &report)
     session.say(unknown.isEmpty() ? words : words + QLatin1Char(' ') + unknown);
 }
 
+std::optional<RecordType> listCalled(const QString &name)
+{
+    for (std::size_t i = 0; i < recordTypeCount; ++i) {
+        if (toQt(plural(RecordType(i))) == name)
+            return RecordType(i);
+    }
+    return std::nullopt;
+}
+
+/// Where in the document, as people count there; as it is where that is in no list of records.
+QString placeInWords(const std::string &pointer)
+{
+    const QStringList steps = toQt(pointer).split(QLatin1Char('/'), Qt::SkipEmptyParts);
+    const auto type = listCalled(steps.value(0));
+    bool isCounted = false;
+    const qlonglong before = steps.value(1).toLongLong(&isCounted);
+    if (!type || !isCounted)
+        return toQt(pointer);
+    const QString words =
+        tr("%1, number %2 in the file").arg(recordsTitle(*type), countText(before + 1));
+    const Field *field = describe(*type).find(toStd(steps.value(2)));
+    return field ? words + QStringLiteral(", ") + fieldWords(*field) : words;
+}
+
 /// File, place, record and what is wrong, as far as they are known.
 QString whereAndWhat(const exchange::InputError &error, const QString &file)
 {
-    QStringList pieces{file, toQt(error.place), toQt(error.record), inWords(error.what)};
+    QStringList pieces{file, placeInWords(error.place), toQt(error.record), inWords(error.what)};
     pieces.removeAll(QString());
     return pieces.join(QStringLiteral(": "));
 }

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/Session.h"
 
+#include "core/exchange/DocumentWriter.h"
 #include "tests/ui/support/AwayTable.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WaitingExecutor.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
 #include "ui/daylog/TimerBar.h"
 #include "ui/shell/FileTasks.h"
 #include "ui/shell/FindingsDialog.h"
@@ -20,8 +22,10 @@
 
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <memory>
 #include <stop_token>
+#include <string>
 
 namespace lastrivet::ui {
 
@@ -189,6 +193,30 @@ TEST_CASE("Files that nothing on record can be compared with are not said to be 
     tasks::verify(*session, &window);
     CHECK(said.contains(rest));
     CHECK(said.contains(QStringLiteral("no SHA-256 on record")));
+}
+
+TEST_CASE("Where a document to import is wrong is said as people count the records in it")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QSignalSpy complaints(session.get(), &Session::complained);
+    const test::TemporaryFolder folder;
+    const auto file = folder / "records.json";
+    exchange::writeDocumentFile(*session->records(), file);
+    std::string text = [&] {
+        std::ifstream stream(file);
+        return std::string(std::istreambuf_iterator<char>(stream), {});
+    }();
+    const std::string title = "Overdriven rivet at rib 3";
+    REQUIRE(text.find('"' + title + '"') != std::string::npos);
+    text.replace(text.find('"' + title + '"'), title.size() + 2, "7");
+    std::ofstream(file) << text;
+    tasks::importInto(*session, pathText(file));
+    REQUIRE(complaints.count() == 1);
+    const QString said = complaints.front().front().toString();
+    INFO(said.toStdString());
+    CHECK(said.contains(QStringLiteral("quawks, number 1 in the file, title: ")));
+    CHECK_FALSE(said.contains(QStringLiteral("/squawks")));
 }
 
 TEST_CASE("A repair can be stopped where it was begun, and says that it was")
