@@ -118,6 +118,11 @@ std::string Project::readOnlyReason() const
     return english(readOnlyMessage());
 }
 
+bool Project::hasWriterEnded() const
+{
+    return m_implementation->hasWriterEnded();
+}
+
 bool Project::isInPlace() const
 {
     return m_implementation->isInPlace();

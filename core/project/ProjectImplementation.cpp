@@ -87,6 +87,12 @@ std::optional<Message> Project::Implementation::readOnlyMessage() const
     return lastrivet::readOnlyReason(m_opening, m_records->project.time_zone);
 }
 
+bool Project::Implementation::hasWriterEnded() const
+{
+    return m_opening.readOnly == storage::ReadOnlyCause::OpenElsewhere && m_opening.holder &&
+           isInPlace() && storage::WriterLock::isSignedByNobody(m_folder.lock());
+}
+
 bool Project::Implementation::isInPlace() const
 {
     const auto now = storage::identityOf(m_folder.database());

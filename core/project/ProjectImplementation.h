@@ -44,6 +44,7 @@ public:
     Moment now() const;
     /// Why nothing may be changed, since it was opened; empty when it may.
     std::optional<Message> readOnlyMessage() const;
+    bool hasWriterEnded() const;
     bool isInPlace() const;
     const std::vector<Message> &notices() const { return m_notices; }
     std::optional<Message> clockNotice() const;

@@ -134,6 +134,12 @@ std::optional<WriterLock::Holder> WriterLock::holder(const std::filesystem::path
     return std::nullopt;
 }
 
+bool WriterLock::isSignedByNobody(const std::filesystem::path &file)
+{
+    const auto found = read(file);
+    return !found || isGone(*found);
+}
+
 WriterLock::~WriterLock()
 {
     signAs({});

@@ -37,6 +37,9 @@ public:
     /// Who has it, as that program wrote it down; empty when that cannot be told. Waits for a fifth
     /// of a second while the file speaks of nobody, or of a program of this computer that is gone.
     static std::optional<Holder> holder(const std::filesystem::path &file);
+    /// Whether the words in the file name nobody, or a program of this computer that is gone. Takes
+    /// nothing and waits for nothing: whoever wants the lock just now is not kept out.
+    static bool isSignedByNobody(const std::filesystem::path &file);
 
     /// Whether the program that had it before ended without giving it back: killed, or without
     /// power. It may have left half-written files.

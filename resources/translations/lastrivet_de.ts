@@ -17197,6 +17197,10 @@
         <source>The records have been changed since this was opened (%1), and are shown as they were then. To read only. %2</source>
         <translation>Seit dem Öffnen (%1) wurde etwas geändert; gezeigt wird der Stand von damals. Nur zum Lesen. %2</translation>
     </message>
+    <message>
+        <source>The program that had the project open for writing has ended. To read only, as the records were when this was opened (%1): open it anew to see what was changed since, and to write.</source>
+        <translation>Das Programm, das das Projekt zum Schreiben offen hatte, ist beendet. Nur zum Lesen, wie die Datensätze beim Öffnen waren (%1): Öffnen Sie es neu, um zu sehen, was seither geändert wurde, und um zu schreiben.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NumberBox</name>

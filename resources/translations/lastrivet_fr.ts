@@ -17197,6 +17197,10 @@
         <source>The records have been changed since this was opened (%1), and are shown as they were then. To read only. %2</source>
         <translation>Des modifications ont été faites depuis l’ouverture (%1)&#xa0;; ce qui est montré date d’alors. En lecture seule. %2</translation>
     </message>
+    <message>
+        <source>The program that had the project open for writing has ended. To read only, as the records were when this was opened (%1): open it anew to see what was changed since, and to write.</source>
+        <translation>Le programme qui avait ouvert le projet en écriture s’est terminé. En lecture seule, dans l’état des enregistrements à l’ouverture (%1)&#xa0;: rouvrez-le pour voir ce qui a changé depuis, et pour écrire.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NumberBox</name>

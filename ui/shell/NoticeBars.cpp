@@ -99,6 +99,7 @@ NoticeBars::NoticeBars(Session &session, QWidget *parent)
     lookAtClock();
     connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtPlace);
     connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtRecords);
+    connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtWriter);
     connect(&m_look, &QTimer::timeout, this, &NoticeBars::lookAtClock);
     m_look.start(lookMilliseconds);
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, &NoticeBars::lookAtPlace);
@@ -134,7 +135,7 @@ void NoticeBars::addReadOnly()
 void NoticeBars::lookAtRecords()
 {
     // Long work has the project for itself.
-    if (!m_readOnly || m_newestThen.empty() || !m_session.running().empty() ||
+    if (!m_readOnly || m_isWriterGone || m_newestThen.empty() || !m_session.running().empty() ||
         !m_session.project().isInPlace())
         return;
     const auto newest = m_session.read([this] { return m_session.project().journalHash(); });
@@ -145,6 +146,23 @@ void NoticeBars::lookAtRecords()
     m_readOnly->setText(tr("The records have been changed since this was opened (%1), and are "
                            "shown as they were then. To read only. %2")
                             .arg(m_openedAt, inWords(m_session.project().readOnlyMessage())));
+}
+
+void NoticeBars::lookAtWriter()
+{
+    if (!m_readOnly || m_session.project().hasWriterEnded() == m_isWriterGone)
+        return;
+    m_isWriterGone = !m_isWriterGone;
+    // Another may be quicker to open it for writing.
+    if (!m_isWriterGone) {
+        m_readOnly->setText(m_readOnlyBefore);
+        return;
+    }
+    m_readOnlyBefore = m_readOnly->text();
+    m_readOnly->setText(tr("The program that had the project open for writing has ended. To read "
+                           "only, as the records were when this was opened (%1): open it anew to "
+                           "see what was changed since, and to write.")
+                            .arg(m_openedAt));
 }
 
 void NoticeBars::lookAtClock()

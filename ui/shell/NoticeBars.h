@@ -37,6 +37,9 @@ public:
     /// Looks whether another program has changed the records since this one, which only reads
     /// them, was opened; also done every few seconds.
     void lookAtRecords();
+    /// Looks whether the program that kept this one from writing has ended; also done every few
+    /// seconds.
+    void lookAtWriter();
     /// Looks whether the computer's clock can be right; also done every few seconds, since many are
     /// set a while after the start.
     void lookAtClock();
@@ -74,6 +77,9 @@ private:
     /// When the project was opened, and the newest row of its journal then.
     QString m_openedAt;
     std::string m_newestThen;
+    bool m_isWriterGone = false;
+    /// What stood there before it was told that the writer is gone.
+    QString m_readOnlyBefore;
     /// Null while the clock may be right, and after the notice was dismissed.
     QPointer<QWidget> m_clock;
     bool m_isClockWrong = false;

@@ -173,6 +173,10 @@ TEST_CASE("A lock that was given back names nobody any more")
     const auto file = folder / "records.lock";
     REQUIRE(WriterLock::take(file, since));
     CHECK(fs::file_size(file) == 0);
+    CHECK(WriterLock::isSignedByNobody(file));
+    const auto lock = WriterLock::take(file, since);
+    REQUIRE(lock);
+    CHECK_FALSE(WriterLock::isSignedByNobody(file));
 }
 
 TEST_CASE("A program that is killed while it writes gives the lock back")

@@ -169,6 +169,17 @@ TEST_CASE("A window that only reads says when its records are out of date, and i
     }));
     opened.bars().lookAtRecords();
     CHECK(opened.bars().texts().front().contains(QStringLiteral("have been changed since")));
+    opened.bars().lookAtWriter();
+    CHECK(opened.bars().texts().front().contains(QStringLiteral("have been changed since")));
+    writer.reset();
+    opened.bars().lookAtWriter();
+    opened.bars().lookAtRecords();
+    CHECK(opened.bars().texts().front().contains(QStringLiteral("for writing has ended")));
+    // Somebody else is quicker.
+    writer = Project::open(opened.workshop.folder(), {&opened.workshop.clock, "Lee"});
+    REQUIRE_FALSE(writer->isReadOnly());
+    opened.bars().lookAtWriter();
+    CHECK(opened.bars().texts().front().contains(QStringLiteral("have been changed since")));
     writer.reset();
     opened.window.view()->open(PageId::Squawks);
     REQUIRE(opened.button("Open it anew"));
