@@ -103,6 +103,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     setWindowIcon(QIcon(QStringLiteral(":/icons/lastrivet.svg")));
     setCentralWidget(m_stack);
     setMinimumSize(480, 320);
+    setAcceptDrops(true);
     m_stack->addWidget(m_start);
     // What lies over a page is told from it by its edge.
     for (QWidget *over : std::initializer_list<QWidget *>{m_finder, m_printForm, m_backupForm,

@@ -17,7 +17,10 @@
 #include <vector>
 
 class QAction;
+class QDragEnterEvent;
+class QDropEvent;
 class QMenu;
+class QMimeData;
 class QSettings;
 class QStackedWidget;
 
@@ -89,6 +92,8 @@ Q_SIGNALS:
 
 protected:
     void closeEvent(QCloseEvent *event) override;
+    void dragEnterEvent(QDragEnterEvent *event) override;
+    void dropEvent(QDropEvent *event) override;
 
 private:
     void buildFileMenu();
@@ -118,6 +123,9 @@ private:
     void browse();
     /// Opens the same project once more, on the page that is shown.
     void openAnew();
+    /// A project's folder, and records or a list for the project that is open.
+    bool canTake(const QMimeData &offered) const;
+    void takeDropped(const QString &file);
     void importFile();
     void exportFile();
     void verifyProject();

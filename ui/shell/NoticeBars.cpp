@@ -5,9 +5,11 @@
 #include "core/project/SecondDatabases.h"
 #include "core/verify/OpeningCheck.h"
 #include "ui/convert/QtText.h"
+#include "ui/shell/FileTasks.h"
 #include "ui/shell/Session.h"
 
 #include <QAccessible>
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -193,10 +195,27 @@ NoticeBars::Bar *NoticeBars::addNotice(const Message &notice, const QString &sec
             Q_EMIT mergeWanted(second);
         });
     }
-    QPushButton *dismiss = bar->addButton(tr("Dismiss"));
-    dismiss->setProperty("flat", true);
-    connect(dismiss, &QPushButton::clicked, bar, &QObject::deleteLater);
+    addDismiss(*bar);
     return bar;
+}
+
+void NoticeBars::addDismiss(Bar &bar)
+{
+    QPushButton *dismiss = bar.addButton(tr("Dismiss"));
+    dismiss->setProperty("flat", true);
+    connect(dismiss, &QPushButton::clicked, &bar, &QObject::deleteLater);
+}
+
+void NoticeBars::askToImport(const QString &file)
+{
+    Bar *bar = add(tr("Bring the records of %1 into this project?").arg(QFileInfo(file).fileName()),
+                   false);
+    QPushButton *import = bar->addButton(tr("Import records"));
+    connect(import, &QPushButton::clicked, this, [this, bar, file] {
+        bar->deleteLater();
+        tasks::importInto(m_session, file);
+    });
+    addDismiss(*bar);
 }
 
 void NoticeBars::lookAtPlace()

@@ -45,6 +45,8 @@ public:
     void lookAtClock();
     /// Looks the database over now.
     void lookForDamage();
+    /// Asks whether the records of a document that was dropped on the window are to be brought in.
+    void askToImport(const QString &file);
     /// Takes away what can be dismissed.
     void dismissAll();
     /// The sentences that are shown, from the top.
@@ -67,6 +69,7 @@ private:
     void addReadOnly();
     /// What can be dismissed; a second database can be merged.
     Bar *addNotice(const Message &notice, const QString &second);
+    static void addDismiss(Bar &bar);
     void showDamages(const std::vector<Message> &damages);
 
     Session &m_session;

@@ -28,7 +28,8 @@ QString translated(const char *text)
 
 bool PictureInbox::canTake(const QMimeData &offered)
 {
-    return offered.hasImage() || !ui::filesIn(offered).isEmpty();
+    // A project is to be opened, and not all that lies in it taken in.
+    return offered.hasImage() || (!ui::filesIn(offered).isEmpty() && projectIn(offered).isEmpty());
 }
 
 bool PictureInbox::isPictureOnClipboard()

@@ -10,6 +10,8 @@
 
 #include <QCoreApplication>
 #include <QDesktopServices>
+#include <QDir>
+#include <QFileInfo>
 #include <QMimeData>
 #include <QUrl>
 
@@ -75,6 +77,15 @@ QStringList filesIn(const QMimeData &offered)
             files << url.toLocalFile();
     }
     return files;
+}
+
+QString projectIn(const QMimeData &offered)
+{
+    const QStringList files = filesIn(offered);
+    const QString folder = files.size() == 1 ? files.front() : QString();
+    const bool isProject = !folder.isEmpty() && QFileInfo(folder).isDir() &&
+                           QFileInfo(QDir(folder).filePath(QStringLiteral("records.db"))).isFile();
+    return isProject ? folder : QString();
 }
 
 } // namespace lastrivet::ui

@@ -4,6 +4,7 @@
 
 #include "core/project/Edit.h"
 
+#include <QString>
 #include <QStringList>
 
 #include <functional>
@@ -22,5 +23,7 @@ bool attachFiles(Session &session, const QString &name, const QStringList &files
 void openFile(Session &session, Id<Media> file);
 /// The files of this computer among what is dragged or pasted.
 QStringList filesIn(const QMimeData &offered);
+/// The project's folder that is dragged or pasted by itself; empty where it is something else.
+QString projectIn(const QMimeData &offered);
 
 } // namespace lastrivet::ui
