@@ -16,8 +16,12 @@
 #include <QSettings>
 #include <QStandardPaths>
 
+#include <algorithm>
+#include <array>
+#include <iostream>
 #include <memory>
 #include <optional>
+#include <string_view>
 
 namespace {
 
@@ -35,6 +39,32 @@ ui::Demo demo()
     const QDir own(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation));
     return {own.filePath(QStringLiteral("lastrivet/Demo.lastrivet")),
             programs.filePath(QStringLiteral("../share/lastrivet/demo/demo.json"))};
+}
+
+void declareArguments(QCommandLineParser &parser)
+{
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument(QStringLiteral("project"),
+                                 QCoreApplication::translate("Main", "a project folder to open"),
+                                 QStringLiteral("[project]"));
+}
+
+/// Help and version are words for a terminal, which may have no screen; this ends the program where
+/// they are asked for.
+void answerInTerminal(int argc, char *argv[])
+{
+    static constexpr std::array<std::string_view, 5> words{"-h", "--help", "--help-all", "-v",
+                                                           "--version"};
+    const bool isAsked = std::any_of(argv + std::min(argc, 1), argv + argc, [](const char *given) {
+        return std::find(words.begin(), words.end(), given) != words.end();
+    });
+    if (!isAsked)
+        return;
+    const QCoreApplication application(argc, argv);
+    QCommandLineParser parser;
+    declareArguments(parser);
+    parser.process(application);
 }
 
 /// Keeps one window open, and builds it anew in place when it asks for that.
@@ -95,15 +125,19 @@ private:
 
 int main(int argc, char *argv[])
 {
-    QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("Lastrivet"));
     QCoreApplication::setApplicationVersion(QStringLiteral(LASTRIVET_VERSION));
+    answerInTerminal(argc, argv);
+    QApplication application(argc, argv);
     QCommandLineParser parser;
-    parser.addHelpOption();
-    parser.addVersionOption();
-    parser.addPositionalArgument(QStringLiteral("project"),
-                                 QCoreApplication::translate("Main", "a project folder to open"));
+    declareArguments(parser);
     parser.process(application);
+    if (parser.positionalArguments().size() > 1) {
+        std::cerr << QCoreApplication::translate("Main", "One project can be opened at a time.")
+                         .toStdString()
+                  << '\n';
+        return 2;
+    }
 
     const SystemClock clock;
     QSettings settings = ui::settingsOfUser();

@@ -1420,6 +1420,10 @@
         <source>a project folder to open</source>
         <translation>ein Projektordner, der geöffnet wird</translation>
     </message>
+    <message>
+        <source>One project can be opened at a time.</source>
+        <translation>Es kann nur ein Projekt auf einmal geöffnet werden.</translation>
+    </message>
 </context>
 <context>
     <name>Mend</name>

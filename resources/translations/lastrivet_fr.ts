@@ -1420,6 +1420,10 @@
         <source>a project folder to open</source>
         <translation>un dossier de projet à ouvrir</translation>
     </message>
+    <message>
+        <source>One project can be opened at a time.</source>
+        <translation>Un seul projet peut être ouvert à la fois.</translation>
+    </message>
 </context>
 <context>
     <name>Mend</name>
