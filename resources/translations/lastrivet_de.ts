@@ -15008,6 +15008,10 @@
         <source>All of the selected lines came. Space ticks the line under the cursor as counted.</source>
         <translation>Alles in den gewählten Zeilen ist da. Die Leertaste hakt die Zeile unter dem Cursor als gezählt ab.</translation>
     </message>
+    <message>
+        <source>No packing list is on record yet.</source>
+        <translation>Noch ist keine Packliste eingetragen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::EntryBar</name>

@@ -15008,6 +15008,10 @@
         <source>All of the selected lines came. Space ticks the line under the cursor as counted.</source>
         <translation>Tout des lignes choisies est arrivé. La barre d’espace coche la ligne courante comme comptée.</translation>
     </message>
+    <message>
+        <source>No packing list is on record yet.</source>
+        <translation>Aucune liste de colisage n’est encore enregistrée.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::EntryBar</name>

@@ -46,7 +46,7 @@ DeliveryBoard::DeliveryBoard(Session &session, QWidget *parent)
     , m_waitsHere(new Section(session.theme(), tr("Waits for this line"),
                               tr("No open step waits for it."), this))
     , m_waits(new Section(session.theme(), tr("What is not here yet"),
-                          tr("Everything on the lists is here."), this))
+                          tr("No packing list is on record yet."), this))
     , m_claim(new ClaimView(session, this))
     , m_begunClaim(session, {m_claim})
 {
@@ -203,6 +203,10 @@ void DeliveryBoard::say()
 void DeliveryBoard::showWaits()
 {
     const auto waits = stores::waits(*session().records(), session().today());
+    const bool isAnyListed = std::ranges::any_of(
+        session().records()->part_lines, [](const PartLine &line) { return !line.withdrawn_on; });
+    m_waits->setWhenEmpty(isAnyListed ? tr("Everything on the lists is here.")
+                                      : tr("No packing list is on record yet."));
     m_waits->setRows(waitRows(waits, *session().records(), *session().answer()));
     const RecordRef chosen = list().current();
     const auto here = std::ranges::find(waits, chosen.id,

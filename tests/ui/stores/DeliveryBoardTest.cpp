@@ -29,6 +29,26 @@ enum LineColumn { Name, PartNumber, Listed, Came, Damaged, Stands };
 
 } // namespace
 
+TEST_CASE("Without a packing list nothing is said to be here")
+{
+    Workshop workshop;
+    const auto session = workshop.session();
+    ui::StoresPage page(*session);
+    page.resize(1180, 680);
+    page.show();
+    CHECK(says(page, QStringLiteral("No packing list is on record yet.")));
+    CHECK_FALSE(says(page, QStringLiteral("Everything on the lists is here.")));
+    session->change(QStringLiteral("Listed"), [](Edit &edit) {
+        PartLine listed;
+        listed.shipment = "Crate 1";
+        listed.name = "Fin";
+        listed.quantity = listed.received_quantity = 1;
+        listed.received_on = Moment::parse("2026-01-01");
+        edit.put(listed);
+    });
+    CHECK(says(page, QStringLiteral("Everything on the lists is here.")));
+}
+
 TEST_CASE("A delivery is counted by keyboard: as listed with one key, otherwise by its number")
 {
     StoresWindow window;
