@@ -149,9 +149,12 @@ void NewProjectForm::tellSize()
     if (!starter())
         return;
     const Starter wanted = pruned(*starter(), m_tree->leftOut());
+    // The one of the whole aircraft goes with no part, and Today does not count it either.
+    const auto count =
+        std::ranges::count(wanted.closings, ClosingScope::Region, &Starter::Closing::scope);
     m_size->setText(tr("Untick what your aeroplane has not. The closings that go with the parts: "
                        "%n. Everything can be renamed, moved and added to later.",
-                       nullptr, int(wanted.closings.size())));
+                       nullptr, int(count)));
 }
 
 void NewProjectForm::start()

@@ -3,6 +3,9 @@
 #include "ui/shell/NewProjectForm.h"
 
 #include "core/base/Error.h"
+#include "core/project/Project.h"
+#include "core/readiness/Readiness.h"
+#include "core/today/Today.h"
 #include "tests/support/FakeClock.h"
 #include "tests/support/TemporaryFolder.h"
 #include "tests/ui/support/Hands.h"
@@ -10,6 +13,7 @@
 
 #include <QComboBox>
 #include <QDir>
+#include <QLabel>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
@@ -109,6 +113,28 @@ TEST_CASE("A new project that is to be kept nowhere is not made where the progra
     shown.make("Somewhere");
     CHECK(shown.made.size() == 1);
     CHECK(shown.isThere(QStringLiteral("Somewhere.lastrivet")));
+}
+
+TEST_CASE("The form for a new project counts the closings that the first page counts then")
+{
+    Shown shown;
+    auto &starters = test::choice(shown.form, QStringLiteral("Begin with"));
+    const int which = GENERATE(1, 2, 3);
+    starters.setCurrentIndex(which);
+    QString told;
+    for (const QLabel *label : shown.form.findChildren<QLabel *>()) {
+        if (label->text().startsWith(QStringLiteral("Untick")))
+            told = label->text();
+    }
+    shown.make("First");
+    REQUIRE(shown.made.count() == 1);
+    test::FakeClock clock;
+    const auto project = Project::open(shown.folder / "First.lastrivet", {&clock});
+    const auto records = project->records();
+    const auto tally = today::tally(
+        *records, readiness::readiness(*records, project->profile(), project->today()));
+    CHECK(tally.not_begun > 1);
+    CHECK(told.contains(QStringLiteral(": %1. ").arg(tally.not_begun)));
 }
 
 TEST_CASE("That a new project needs a name is taken back once it has one, and its folder is chosen")
