@@ -17158,6 +17158,10 @@
         <source>It needs a folder to be kept in.</source>
         <translation>Nötig ist ein Ordner, in dem es liegen soll.</translation>
     </message>
+    <message>
+        <source>Ctrl+Enter makes the project.</source>
+        <translation>Strg+Eingabe legt das Projekt an.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NoticeBars</name>

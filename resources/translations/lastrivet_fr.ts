@@ -17158,6 +17158,10 @@
         <source>It needs a folder to be kept in.</source>
         <translation>Il faut un dossier où le conserver.</translation>
     </message>
+    <message>
+        <source>Ctrl+Enter makes the project.</source>
+        <translation>Ctrl+Entrée crée le projet.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NoticeBars</name>

@@ -15,6 +15,7 @@
 
 #include <QComboBox>
 #include <QDir>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
@@ -239,20 +240,39 @@ void NewProjectForm::lookAtNames()
     hint({});
 }
 
-bool NewProjectForm::perform()
+bool NewProjectForm::tellMissing()
 {
-    const std::string builder = toStd(m_builder->text());
     m_isLacking = !isNamed();
     if (m_isLacking) {
         hint(tr("It needs a name, and who builds it."));
         (m_name->text().trimmed().isEmpty() ? m_name : m_builder)->setFocus();
-        return false;
+        return true;
     }
-    if (m_place->folder().isEmpty()) {
-        hint(tr("It needs a folder to be kept in."));
-        m_place->setFocus();
+    if (!m_place->folder().isEmpty())
         return false;
+    hint(tr("It needs a folder to be kept in."));
+    m_place->setFocus();
+    return true;
+}
+
+/// Enter in a line makes nothing yet: the parts to begin with are chosen further down.
+void NewProjectForm::keyPressEvent(QKeyEvent *event)
+{
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    const bool isInLine = qobject_cast<QLineEdit *>(focusWidget()) != nullptr;
+    if (!isEnter || !isInLine || event->modifiers() & Qt::ControlModifier) {
+        ActForm::keyPressEvent(event);
+        return;
     }
+    if (!tellMissing())
+        hint(tr("Ctrl+Enter makes the project."));
+}
+
+bool NewProjectForm::perform()
+{
+    const std::string builder = toStd(m_builder->text());
+    if (tellMissing())
+        return false;
     try {
         if (!make(builder))
             return false;

@@ -35,6 +35,7 @@ Q_SIGNALS:
 
 protected:
     bool perform() override;
+    void keyPressEvent(QKeyEvent *event) override;
 
 private:
     /// Empties what belongs to one project; where projects are kept stays.
@@ -44,6 +45,8 @@ private:
     void offerStarters();
     void showStarter();
     void tellSize();
+    /// Says what the project cannot do without, and goes there; false when nothing is missing.
+    bool tellMissing();
     /// Takes back that something is missing once it is there.
     void lookAtNames();
     bool isNamed() const;

@@ -115,6 +115,25 @@ TEST_CASE("A new project that is to be kept nowhere is not made where the progra
     CHECK(shown.isThere(QStringLiteral("Somewhere.lastrivet")));
 }
 
+TEST_CASE("Enter in a line of the form for a new project says what is missing, or what makes it")
+{
+    Shown shown;
+    const auto enter = [&] {
+        REQUIRE(shown.form.focusWidget());
+        QTest::keyClick(shown.form.focusWidget(), Qt::Key_Return);
+    };
+    test::type(shown.form, QStringLiteral("Name of the project"), QStringLiteral("First"));
+    enter();
+    CHECK(test::says(shown.form, QStringLiteral("who builds it")));
+    CHECK(shown.form.focusWidget() == &shown.line("Builder"));
+    test::type(shown.form, QStringLiteral("Builder"), QStringLiteral("Robin Vale"));
+    enter();
+    CHECK(test::says(shown.form, QStringLiteral("Ctrl+Enter makes the project.")));
+    CHECK(shown.made.isEmpty());
+    QTest::keyClick(shown.form.focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+    CHECK(shown.made.count() == 1);
+}
+
 TEST_CASE("The form for a new project counts the closings that the first page counts then")
 {
     Shown shown;
