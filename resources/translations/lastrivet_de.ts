@@ -16324,6 +16324,14 @@
         <source>Square: the empty aeroplane, E. Discs: the loadings by their number. Triangles: the extremes. F is the farthest forward, A the farthest aft.</source>
         <translation>Quadrat: das leere Flugzeug, E. Scheiben: die Beladungen nach ihrer Nummer. Dreiecke: die äußersten Lagen. F ist die vorderste, A die hinterste.</translation>
     </message>
+    <message>
+        <source>Not all that is on board is in these sums: some lines lack something.</source>
+        <translation>Nicht alles an Bord ist in diesen Summen: Manchen Zeilen fehlt etwas.</translation>
+    </message>
+    <message>
+        <source>Not all corners are in the limits: some lack something.</source>
+        <translation>Nicht alle Ecken gehören zu den Grenzen: Manchen fehlt etwas.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LogDetail</name>

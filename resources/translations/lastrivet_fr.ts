@@ -16324,6 +16324,14 @@
         <source>Square: the empty aeroplane, E. Discs: the loadings by their number. Triangles: the extremes. F is the farthest forward, A the farthest aft.</source>
         <translation>Carré&#xa0;: l’avion à vide, E. Disques&#xa0;: les chargements selon leur numéro. Triangles&#xa0;: les extrêmes. F est le plus avant, A le plus arrière.</translation>
     </message>
+    <message>
+        <source>Not all that is on board is in these sums: some lines lack something.</source>
+        <translation>Tout ce qui est à bord n’est pas dans ces sommes&#xa0;: il manque quelque chose à certaines lignes.</translation>
+    </message>
+    <message>
+        <source>Not all corners are in the limits: some lack something.</source>
+        <translation>Tous les coins ne sont pas dans les limites&#xa0;: il manque quelque chose à certains.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LogDetail</name>

@@ -55,7 +55,13 @@ LimitsEditor::LimitsEditor(Session &session, QWidget *parent)
             return QString();
         });
     });
+    connect(m_corners, &LinesEditor::begunChanged, this, &LimitsEditor::begunChanged);
     refresh();
+}
+
+bool LimitsEditor::hasBegunCorners() const
+{
+    return m_corners->hasBegunLines();
 }
 
 void LimitsEditor::setUnits(balance::Units units)

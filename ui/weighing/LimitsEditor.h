@@ -26,6 +26,11 @@ public:
     /// Units of limits that are written down from now on.
     void setUnits(balance::Units units);
     void apply(const ChangeNotice &notice);
+    /// Whether a corner lacks something, and is none of the limits until it is typed.
+    bool hasBegunCorners() const;
+
+Q_SIGNALS:
+    void begunChanged();
 
 private:
     void start();

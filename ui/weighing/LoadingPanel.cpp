@@ -23,6 +23,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QStringList>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -50,6 +51,7 @@ LoadingPanel::LoadingPanel(Session &session, QWidget *parent)
                               this))
     , m_picture(new EnvelopePicture(session.theme(), this))
     , m_how(new QLabel(this))
+    , m_lacking(new QLabel(this))
     , m_sums(new FigureView(this))
     , m_legend(new QLabel(tr("Square: the empty aeroplane, E. Discs: the loadings by their number. "
                              "Triangles: the extremes. F is the farthest forward, A the farthest "
@@ -88,6 +90,8 @@ void LoadingPanel::connectItems()
             },
             isWhole);
     });
+    connect(m_items, &LinesEditor::begunChanged, this, &LoadingPanel::tellLacking);
+    connect(m_limits, &LimitsEditor::begunChanged, this, &LoadingPanel::tellLacking);
     connect(m_items, &LinesEditor::recordWanted, this,
             [this](std::int64_t id) { show(Id<LoadingCase>{id}); });
     connect(m_items, &LinesEditor::removeWanted, this, [this](int row) {
@@ -126,7 +130,7 @@ QWidget *LoadingPanel::buildCases()
 
 void LoadingPanel::buildResult(QVBoxLayout &layout)
 {
-    for (QLabel *label : {m_legend, m_source, m_how})
+    for (QLabel *label : {m_legend, m_source, m_how, m_lacking})
         label->setWordWrap(true);
     for (QLabel *quiet : {m_legend, m_how})
         quiet->setForegroundRole(QPalette::PlaceholderText);
@@ -134,6 +138,7 @@ void LoadingPanel::buildResult(QVBoxLayout &layout)
     layout.setSpacing(8);
     layout.addWidget(m_picture, 1);
     layout.addWidget(m_legend);
+    layout.addWidget(m_lacking);
     layout.addWidget(m_sums);
     layout.addWidget(m_source);
     layout.addWidget(m_how);
@@ -278,6 +283,7 @@ void LoadingPanel::showItems(const LoadingCase &loading)
 
 void LoadingPanel::showResult()
 {
+    tellLacking();
     m_picture->show(m_report);
     m_legend->setVisible(m_report.empty || !m_report.cases.empty());
     m_sums->setTable(loadingTable(m_report));
@@ -295,6 +301,17 @@ void LoadingPanel::showResult()
                  "maximum weight.")
             : tr("The extremes are searched as soon as there are a weighing and a loading. While "
                  "nothing is weighed, a loading stands for itself."));
+}
+
+void LoadingPanel::tellLacking()
+{
+    QStringList sentences;
+    if (shown() && m_items->hasBegunLines())
+        sentences += tr("Not all that is on board is in these sums: some lines lack something.");
+    if (m_limits->hasBegunCorners())
+        sentences += tr("Not all corners are in the limits: some lack something.");
+    m_lacking->setText(sentences.join(QLatin1Char(' ')));
+    m_lacking->setVisible(!sentences.isEmpty());
 }
 
 QWidget *LoadingPanel::firstFocus() const

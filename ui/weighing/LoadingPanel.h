@@ -45,6 +45,8 @@ private:
     void showCases();
     void showItems(const LoadingCase &loading);
     void showResult();
+    /// Says above the sums what is typed and not in them.
+    void tellLacking();
     QString type(LoadingCase &loading, int row, int column, const QString &text) const;
     /// One change of the shown loading; `body` answers why it cannot be, or nothing. What is not to
     /// be kept is only looked at.
@@ -62,6 +64,7 @@ private:
     LinesEditor *m_items;
     EnvelopePicture *m_picture;
     QLabel *m_how;
+    QLabel *m_lacking;
     FigureView *m_sums;
     QLabel *m_legend;
     QLabel *m_source;

@@ -54,6 +54,27 @@ TEST_CASE("A line whose arm was not typed counts nowhere, and what is missing is
     CHECK_FALSE(test::says(shown.view, QStringLiteral("Not all lines are in this sum")));
 }
 
+TEST_CASE("What a loading or the limits lack is said where their sums stand")
+{
+    Shown shown;
+    test::press(shown.view, QStringLiteral("Loading and limits"));
+    test::press(shown.view, QStringLiteral("New loading"));
+    const QString aboard = QStringLiteral("On board, besides the empty aeroplane");
+    const QString loading = QStringLiteral("Not all that is on board is in these sums");
+    shown.type(aboard, 0, 0, "pilot");
+    shown.type(aboard, 0, 1, "170");
+    CHECK(test::says(shown.view, loading));
+    shown.type(aboard, 0, 2, "80");
+    CHECK_FALSE(test::says(shown.view, loading));
+    test::press(shown.view, QStringLiteral("Write the limits down"));
+    const QString corners = QStringLiteral("Corners of the limits, in their order");
+    const QString limits = QStringLiteral("Not all corners are in the limits");
+    shown.type(corners, 0, 0, "1500");
+    CHECK(test::says(shown.view, limits));
+    shown.type(corners, 0, 1, "80");
+    CHECK_FALSE(test::says(shown.view, limits));
+}
+
 TEST_CASE("A line that lacks something waits with its weighing, and can be taken out")
 {
     Shown shown;
