@@ -13848,6 +13848,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::BenchPicture</name>
+    <message>
+        <source>Back to the part (Esc)</source>
+        <translation>Zurück zum Teil (Esc)</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::BenchView</name>
     <message>
         <source>Other part (F6)</source>

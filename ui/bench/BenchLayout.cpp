@@ -9,8 +9,6 @@
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/MessageLine.h"
-#include "ui/widgets/PhotoDelegate.h"
-#include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/RowListView.h"
 #include "ui/widgets/Section.h"
 
@@ -34,7 +32,6 @@ namespace {
 constexpr int wordSteps = 2; // 10 pt × 1.25² is about 16 pt
 constexpr int nameSteps = 4; // 24 pt
 constexpr int rowsShown = 4;
-constexpr int pictureEdge = 220;
 /// Narrower columns break words of this size into letters.
 constexpr int threeColumnsFrom = 1080;
 constexpr int oneColumnBelow = 640;
@@ -231,31 +228,6 @@ void BenchView::buildLeft(QVBoxLayout &column)
     connect(m_note, &QLineEdit::returnPressed, this, &BenchView::addNote);
 }
 
-QWidget *BenchView::buildPictures()
-{
-    auto *place = new QWidget(this);
-    auto *loader = new PictureLoader(m_session, this);
-    auto *delegate = new PhotoDelegate(m_session.theme(), pictureEdge, this);
-    loader->setFrame(delegate->frame());
-    m_media = new MediaModel(m_session, *loader, this);
-    m_pictures->setModel(m_media);
-    m_pictures->setItemDelegate(delegate);
-    m_pictures->setFlow(QListView::LeftToRight);
-    m_pictures->setWrapping(false);
-    m_pictures->setUniformItemSizes(true);
-    m_pictures->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_pictures->setFixedHeight(delegate->cardSize(fontMetrics()).height() + 40);
-    m_pictures->setAccessibleName(tr("Newest pictures"));
-    m_noPictures->setForegroundRole(QPalette::PlaceholderText);
-    m_noPictures->setWordWrap(true);
-    auto *layout = new QVBoxLayout(place);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(heading(tr("Newest pictures"), place));
-    layout->addWidget(m_noPictures);
-    layout->addWidget(m_pictures);
-    return place;
-}
-
 QStringList BenchView::keys()
 {
     return {QStringLiteral("F2"), tr("At the bench: start or stop work"),
@@ -275,8 +247,10 @@ void BenchView::buildKeys()
     // While the part is still to be chosen, nobody sees what these keys would do.
     const auto addOfPart = [this, add](Qt::Key key, auto act) {
         add(key, [this, act] {
-            if (hasPart())
-                act();
+            if (!hasPart())
+                return;
+            reduce();
+            act();
         });
     };
     addOfPart(Qt::Key_F2, [this] { m_clock->startOrStop(); });

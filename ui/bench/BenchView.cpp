@@ -29,15 +29,8 @@
 #include <QStackedWidget>
 
 #include <algorithm>
-#include <unordered_set>
 
 namespace lastrivet::ui {
-
-namespace {
-
-constexpr std::size_t picturesShown = 12;
-
-} // namespace
 
 void BenchView::showPart(Id<Component> part)
 {
@@ -103,18 +96,6 @@ void BenchView::fill()
     m_checks->setRows(benchCheckRows(m_here, *records));
     m_staysOpen->setRows(benchClosingRows(m_here, *records, *answer));
     showPictures();
-}
-
-void BenchView::showPictures()
-{
-    std::unordered_set<std::int64_t> newest;
-    for (std::size_t i = 0; i < std::min(m_here.photos.size(), picturesShown); ++i)
-        newest.insert(m_here.photos[i].value());
-    m_noPictures->setVisible(newest.empty());
-    m_pictures->setVisible(!newest.empty());
-    m_media->setFilter([newest](const Records &, const Media &media) {
-        return newest.contains(media.id.value());
-    });
 }
 
 void BenchView::tickStep(RecordRef record)
@@ -246,7 +227,9 @@ void BenchView::explain(RecordRef record)
 
 void BenchView::keyPressEvent(QKeyEvent *event)
 {
-    if (event->key() == Qt::Key_Escape)
+    if (event->key() == Qt::Key_Escape && isEnlarged())
+        reduce();
+    else if (event->key() == Qt::Key_Escape)
         Q_EMIT left();
     else
         QWidget::keyPressEvent(event);

@@ -26,8 +26,10 @@ namespace lastrivet::ui {
 class ActLine;
 class BenchClock;
 class BenchPartChooser;
+class BenchPicture;
 class MediaModel;
 class MessageLine;
+class PictureLoader;
 class Section;
 
 /// One part as it is needed at the bench, to be read from two metres and used in gloves: its clock,
@@ -69,6 +71,12 @@ private:
     void keepDrafts();
     void fill();
     void showPictures();
+    /// Shows a picture of the list as large as the bench, or opens another kind of file; nothing
+    /// when there is no such row.
+    void enlarge(int row);
+    bool isEnlarged() const;
+    /// Back to the part, with the keyboard on its pictures.
+    void reduce();
     void tickStep(RecordRef step);
     void tickNextStep();
     void tickCheck(RecordRef check);
@@ -103,6 +111,9 @@ private:
     QLabel *m_noPictures = nullptr;
     QListView *m_pictures = nullptr;
     MediaModel *m_media = nullptr;
+    PictureLoader *m_loader = nullptr;
+    /// Made when a picture is first looked at.
+    BenchPicture *m_picture = nullptr;
     MessageLine *m_line = nullptr;
 };
 

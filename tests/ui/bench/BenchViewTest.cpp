@@ -6,11 +6,13 @@
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WholeWindow.h"
 #include "ui/convert/QtText.h"
+#include "ui/photos/PictureView.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/ProjectView.h"
 
 #include <QAccessible>
 #include <QLineEdit>
+#include <QListView>
 #include <QMenuBar>
 #include <QPushButton>
 #include <QSettings>
@@ -200,6 +202,42 @@ TEST_CASE("Keys of a part do nothing while the part is still to be chosen, and s
     CHECK(bench.says(QStringLiteral("Choose the part first.")));
     QTest::keyClick(&bench.line(QStringLiteral("Part")), Qt::Key_F2);
     CHECK_FALSE(bench.session->timer());
+}
+
+TEST_CASE(
+    "A picture of the bench is shown as large as the bench, and Escape leads back to the part")
+{
+    Bench bench;
+    bench.session->change(QStringLiteral("Pictures"), [&](Edit &edit) {
+        for (const char *file : {"photos/a.jpg", "photos/b.jpg"}) {
+            Media media;
+            media.file = file;
+            media.caption = file;
+            media.links = {{RecordType::Component, bench.workshop.bay.value()}};
+            edit.put(media);
+        }
+    });
+    QListView &pictures = test::list(*bench.view, QStringLiteral("Newest pictures"));
+    REQUIRE(pictures.model()->rowCount() == 2);
+    bool isLeft = false;
+    QObject::connect(bench.view.get(), &BenchView::left, bench.view.get(), [&] { isLeft = true; });
+    pictures.setCurrentIndex(pictures.model()->index(0, 0));
+    QTest::keyClick(&pictures, Qt::Key_Return);
+    auto *large = bench.view->findChild<PictureView *>();
+    REQUIRE(large);
+    CHECK(large->isVisible());
+    const QString first = large->accessibleName();
+    QTest::keyClick(large, Qt::Key_PageDown);
+    CHECK(large->accessibleName() != first);
+    QTest::keyClick(large, Qt::Key_PageDown);
+    CHECK(large->isVisible());
+    QTest::keyClick(large, Qt::Key_Escape);
+    CHECK_FALSE(large->isVisible());
+    CHECK(pictures.isVisible());
+    CHECK(pictures.currentIndex().row() == 1);
+    CHECK_FALSE(isLeft);
+    bench.key(Qt::Key_Escape);
+    CHECK(isLeft);
 }
 
 TEST_CASE("F11 covers the screen with the bench; F11 or Escape gives it back")

@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/records/Media.h"
+
+#include <QWidget>
+
+class QLabel;
+
+namespace lastrivet::ui {
+
+class PictureLoader;
+class PictureView;
+class Session;
+
+/// One picture as large as the bench, to look at; captions and marks are written on its page.
+class BenchPicture final : public QWidget {
+    Q_OBJECT
+
+public:
+    BenchPicture(Session &session, PictureLoader &loader, QWidget *parent = nullptr);
+
+    /// With the keyboard on it.
+    void showPicture(const Media &media);
+
+Q_SIGNALS:
+    void stepped(int by);
+    void left();
+
+private:
+    void loadAllPixels();
+
+    Session &m_session;
+    PictureLoader &m_loader;
+    Id<Media> m_shown;
+    bool m_isRefining = false;
+    PictureView *m_picture;
+    QLabel *m_title;
+};
+
+} // namespace lastrivet::ui
