@@ -4,6 +4,7 @@
 
 #include "ui/parts/PartFilter.h"
 #include "ui/parts/PartTreeModel.h"
+#include "ui/parts/SteadyTree.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/FilterLine.h"
@@ -28,6 +29,7 @@
 #include <algorithm>
 #include <iterator>
 #include <tuple>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -79,7 +81,7 @@ PartTree::PartTree(Session &session, QWidget *parent)
     , m_filter(new FilterLine(this))
     , m_fitting(new QLabel(this))
     , m_whole(new QPushButton(tr("The whole aircraft"), this))
-    , m_view(new QTreeView(this))
+    , m_view(new SteadyTree([this] { showName(); }, this))
     , m_empty(new EmptyPlace({}, this))
     , m_stack(new QStackedWidget(this))
 {
@@ -155,14 +157,16 @@ void PartTree::fitColumns()
         m_view->setColumnHidden(widths[i].column, isHidden);
     }
     // Deep in the tree the name begins far to the right; then what has no room can be scrolled to.
-    m_askedForName = levelOf(m_view->currentIndex()) * m_view->indentation() + leastDeepName;
+    const int askedBefore = std::exchange(
+        m_askedForName, levelOf(m_view->currentIndex()) * m_view->indentation() + leastDeepName);
     const bool isRoom = name >= m_askedForName;
     auto *header = m_view->header();
     header->setSectionResizeMode(PartTreeModel::PartColumn,
                                  isRoom ? QHeaderView::Stretch : QHeaderView::Interactive);
     if (!isRoom)
         header->resizeSection(PartTreeModel::PartColumn, m_askedForName);
-    showName();
+    if (m_askedForName != askedBefore)
+        showName();
 }
 
 void PartTree::showName()

@@ -328,4 +328,34 @@ TEST_CASE("The name of a part that lies deep in the tree can be read")
     CHECK(window.tree().horizontalScrollBar()->value() == 0);
 }
 
+TEST_CASE("Who has scrolled the tree sideways stays there from one part to the next")
+{
+    PartsWindow window;
+    Id<Component> above = window.workshop.wing;
+    Id<Component> first;
+    window.session->change(QStringLiteral("Deep"), [&](Edit &edit) {
+        const auto add = [&edit](Id<Component> parent, std::int64_t position) {
+            Component part;
+            part.name = "Bracket";
+            part.parent_id = parent;
+            part.position = position;
+            return edit.put(part);
+        };
+        for (int level = 0; level < 30; ++level)
+            above = add(above, 1);
+        first = add(above, 1);
+        add(above, 2);
+    });
+    window.show({RecordType::Component, first.value()});
+    QCoreApplication::processEvents();
+    QScrollBar &bar = *window.tree().horizontalScrollBar();
+    REQUIRE(bar.maximum() > bar.value());
+    bar.setValue(bar.maximum());
+    const QModelIndex before = window.tree().currentIndex();
+    QTest::keyClick(&window.tree(), Qt::Key_Down);
+    QCoreApplication::processEvents();
+    CHECK(window.tree().currentIndex() != before);
+    CHECK(bar.value() == bar.maximum());
+}
+
 } // namespace lastrivet::test
