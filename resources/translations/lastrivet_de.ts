@@ -7558,7 +7558,7 @@
     </message>
     <message>
         <source>Loadings and limits in a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Beladungen und Grenzen im Bild</translation>
     </message>
     <message>
         <source>amateur built statement</source>
@@ -14700,14 +14700,9 @@
         <translation>Der andere Wert lässt sich nicht von selbst einsetzen. Ist er der richtige, gehen Sie zum Datensatz und schreiben Sie ihn dort hin; behalten Sie dann, was steht.</translation>
     </message>
     <message>
-        <source>Nothing was changed: %1</source>
-        <translation>Nichts wurde geändert: %1</translation>
-    </message>
-    <message>
         <source>What stands against it can be put right, and this tried again. Or write it down anew, and leave this out.</source>
         <translation>Was dagegen steht, lässt sich in Ordnung bringen; versuchen Sie dies dann noch einmal. Oder schreiben Sie es neu auf, und lassen Sie dies weg.</translation>
     </message>
-    <message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictsView</name>

@@ -7558,7 +7558,7 @@
     </message>
     <message>
         <source>Loadings and limits in a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Chargements et limites en image</translation>
     </message>
     <message>
         <source>amateur built statement</source>
@@ -14700,14 +14700,9 @@
         <translation>L’autre valeur ne peut pas être mise ici telle quelle. Si c’est la bonne, allez à l’enregistrement et écrivez-la&#xa0;; gardez ensuite ce qui est en place.</translation>
     </message>
     <message>
-        <source>Nothing was changed: %1</source>
-        <translation>Rien n’a été modifié&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>What stands against it can be put right, and this tried again. Or write it down anew, and leave this out.</source>
         <translation>Ce qui s’y oppose peut être corrigé&#xa0;; réessayez alors. Ou bien écrivez-le à nouveau, et laissez ceci de côté.</translation>
     </message>
-    <message>
 </context>
 <context>
     <name>lastrivet::ui::ConflictsView</name>
