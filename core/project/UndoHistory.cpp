@@ -26,8 +26,11 @@ void UndoHistory::add(const JournalLine &line)
     case ChangeKind::Printed:
         m_done.clear();
         m_undone.clear();
-        m_end = line.kind;
-        m_endLabel = line.label;
+        // Before the first row, which begins the project, nothing was changed.
+        if (line.seq > 1) {
+            m_end = line.kind;
+            m_endLabel = line.label;
+        }
         break;
     }
 }
@@ -37,16 +40,16 @@ std::optional<Message> UndoHistory::bar() const
     if (!m_end || undoable())
         return std::nullopt;
     if (*m_end == ChangeKind::Merge)
-        return Message{"A merge is not taken back by undo, nor is what was changed before it. "
-                       "Correct the records one by one, withdraw what should not have come, or "
-                       "restore a backup from before the merge.",
+        return Message{"A merge is not taken back by undo, nor is what was changed before it. The "
+                       "journal takes single changes back; or restore a backup from before the "
+                       "merge.",
                        {}};
     if (*m_end == ChangeKind::Printed)
-        return Message{"“{0}” was printed since: what a paper says is not taken back by undo. "
-                       "Correct the records one by one.",
+        return Message{"“{0}” was printed since: what a paper says is not taken back by undo. The "
+                       "journal takes single changes back, by a new one.",
                        {m_endLabel}};
     return Message{"A newer version of the program took the project over since: what was changed "
-                   "before is not taken back by undo. Correct the records one by one.",
+                   "before is not taken back by undo. The journal takes single changes back.",
                    {}};
 }
 

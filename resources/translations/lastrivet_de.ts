@@ -7625,16 +7625,16 @@
         <translation>Wägebericht mit Schwerpunkt</translation>
     </message>
     <message>
-        <source>A merge is not taken back by undo, nor is what was changed before it. Correct the records one by one, withdraw what should not have come, or restore a backup from before the merge.</source>
-        <translation>Eine Zusammenführung wird von „Rückgängig“ nicht zurückgenommen, ebenso wenig, was vor ihr geändert wurde. Berichtigen Sie die Datensätze einzeln, ziehen Sie zurück, was nicht hätte kommen sollen, oder stellen Sie eine Sicherung von vorher wieder her.</translation>
+        <source>A merge is not taken back by undo, nor is what was changed before it. The journal takes single changes back; or restore a backup from before the merge.</source>
+        <translation>Eine Zusammenführung wird von „Rückgängig“ nicht zurückgenommen, ebenso wenig, was vor ihr geändert wurde. Das Journal nimmt einzelne Änderungen zurück; oder stellen Sie eine Sicherung von vorher wieder her.</translation>
     </message>
     <message>
-        <source>A newer version of the program took the project over since: what was changed before is not taken back by undo. Correct the records one by one.</source>
-        <translation>Eine neuere Version des Programms hat das Projekt seither übernommen: Was vorher geändert wurde, nimmt „Rückgängig“ nicht zurück. Berichtigen Sie die Datensätze einzeln.</translation>
+        <source>A newer version of the program took the project over since: what was changed before is not taken back by undo. The journal takes single changes back.</source>
+        <translation>Eine neuere Version des Programms hat das Projekt seither übernommen: Was vorher geändert wurde, nimmt „Rückgängig“ nicht zurück. Das Journal nimmt einzelne Änderungen zurück.</translation>
     </message>
     <message>
-        <source>“{0}” was printed since: what a paper says is not taken back by undo. Correct the records one by one.</source>
-        <translation>„{0}“ wurde seither gedruckt: Was auf einem Papier steht, nimmt „Rückgängig“ nicht zurück. Berichtigen Sie die Datensätze einzeln.</translation>
+        <source>“{0}” was printed since: what a paper says is not taken back by undo. The journal takes single changes back, by a new one.</source>
+        <translation>„{0}“ wurde seither gedruckt: Was auf einem Papier steht, nimmt „Rückgängig“ nicht zurück. Das Journal nimmt einzelne Änderungen durch eine neue zurück.</translation>
     </message>
 </context>
 <context>

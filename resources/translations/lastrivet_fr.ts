@@ -7625,16 +7625,16 @@
         <translation>rapport de masse et centrage</translation>
     </message>
     <message>
-        <source>A merge is not taken back by undo, nor is what was changed before it. Correct the records one by one, withdraw what should not have come, or restore a backup from before the merge.</source>
-        <translation>Une fusion ne s’annule pas, ni ce qui a été modifié avant elle. Corrigez les enregistrements un à un, retirez ce qui n’aurait pas dû venir, ou restaurez une sauvegarde d’avant la fusion.</translation>
+        <source>A merge is not taken back by undo, nor is what was changed before it. The journal takes single changes back; or restore a backup from before the merge.</source>
+        <translation>Une fusion ne s’annule pas, ni ce qui a été modifié avant elle. Le registre annule des modifications une à une&#xa0;; ou restaurez une sauvegarde d’avant la fusion.</translation>
     </message>
     <message>
-        <source>A newer version of the program took the project over since: what was changed before is not taken back by undo. Correct the records one by one.</source>
-        <translation>Une version plus récente du programme a repris le projet depuis&#xa0;: ce qui a été modifié avant ne s’annule pas. Corrigez les enregistrements un à un.</translation>
+        <source>A newer version of the program took the project over since: what was changed before is not taken back by undo. The journal takes single changes back.</source>
+        <translation>Une version plus récente du programme a repris le projet depuis&#xa0;: ce qui a été modifié avant ne s’annule pas. Le registre annule des modifications une à une.</translation>
     </message>
     <message>
-        <source>“{0}” was printed since: what a paper says is not taken back by undo. Correct the records one by one.</source>
-        <translation>«&#xa0;{0}&#xa0;» a été imprimé depuis&#xa0;: ce que dit un papier ne s’annule pas. Corrigez les enregistrements un à un.</translation>
+        <source>“{0}” was printed since: what a paper says is not taken back by undo. The journal takes single changes back, by a new one.</source>
+        <translation>«&#xa0;{0}&#xa0;» a été imprimé depuis&#xa0;: ce que dit un papier ne s’annule pas. Le registre annule des modifications une à une, par une nouvelle.</translation>
     </message>
 </context>
 <context>

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/profiles/ProfileLibrary.h"
 #include "core/project/acts/RulesActs.h"
+#include "tests/support/ProjectCopies.h"
 #include "tests/support/TestProject.h"
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <chrono>
 #include <string>
 #include <vector>
 
@@ -246,4 +249,29 @@ TEST_CASE("A copy that is only read takes nothing back")
     project.part("Tail");
     const auto other = project.openAgain(true);
     CHECK_FALSE(other->reverse(2, label));
+}
+
+TEST_CASE(
+    "What a merge brought can be taken back, and so it is in the other copy after the next one")
+{
+    test::ProjectCopy robin("Robin");
+    Id<Component> wing;
+    robin.change("Part", [&](Edit &edit) { wing = edit.put(Component{.name = "Wing"}); });
+    test::ProjectCopy kim(robin, "Kim");
+    kim.clock().advance(std::chrono::hours{1});
+    kim.change("Renamed",
+               [&](Edit &edit) { edit.update(wing, [](Component &part) { part.name = "Wyng"; }); });
+    robin.clock().advance(std::chrono::hours{2});
+    robin.merge(kim);
+    const auto lines = robin->journalLines();
+    const auto carried = std::ranges::find(lines, ChangeKind::Carried, &JournalLine::kind);
+    REQUIRE(carried != lines.end());
+    CHECK(english(robin->reverse(lines.back().seq, label).reason()) ==
+          "A merge is not taken back as one; take back the changes that it brought.");
+    REQUIRE(robin->reverse(carried->seq, label));
+    CHECK(robin->records()->components.find(wing)->name == "Wing");
+    kim.clock().advance(std::chrono::hours{3});
+    kim.merge(robin);
+    CHECK(kim->records()->components.find(wing)->name == "Wing");
+    CHECK(kim->conflicts().empty());
 }
