@@ -51,8 +51,12 @@ ShortcutSheet::ShortcutSheet(QWidget *parent)
 
 void ShortcutSheet::open(const std::vector<QAction *> &commands, const QWidget *page)
 {
-    if (isHidden())
-        m_before = window()->focusWidget();
+    // The key that opens it comes here, too, while it is open.
+    if (!isHidden()) {
+        leave();
+        return;
+    }
+    m_before = window()->focusWidget();
     m_lines.clear();
     for (const PageDescription &description : pageList())
         addLine(tr("Ctrl+%1").arg(description.key()), description.name());
@@ -153,7 +157,7 @@ void ShortcutSheet::keyPressEvent(QKeyEvent *event)
 {
     QScrollBar *bar = m_area->verticalScrollBar();
     const int key = event->key();
-    if (key == Qt::Key_Escape || key == Qt::Key_F1)
+    if (key == Qt::Key_Escape)
         leave();
     else if (key == Qt::Key_Down || key == Qt::Key_Up)
         bar->triggerAction(key == Qt::Key_Down ? QScrollBar::SliderSingleStepAdd

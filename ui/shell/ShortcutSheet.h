@@ -25,7 +25,7 @@ public:
 
     explicit ShortcutSheet(QWidget *parent);
 
-    /// `page` is the one that is shown, or none.
+    /// Leaves when it is open already. `page` is the one that is shown, or none.
     void open(const std::vector<QAction *> &commands, const QWidget *page);
 
 protected:

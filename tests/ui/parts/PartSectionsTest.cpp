@@ -110,6 +110,7 @@ TEST_CASE("What is being typed into a cell stays while something else of its rec
     });
     CHECK(cell->text() == QStringLiteral("Fit the lower skin"));
     QTest::keyClick(cell, Qt::Key_Return);
+    QApplication::processEvents();
     CHECK(window.records()->find(window.workshop.skin)->title == "Fit the lower skin");
     CHECK(window.records()->find(window.workshop.skin)->note == "both sides");
 }
