@@ -18482,6 +18482,10 @@
         <source>There is no folder %1.</source>
         <translation>Den Ordner %1 gibt es nicht.</translation>
     </message>
+    <message>
+        <source>%1 is a folder; the file needs a name.</source>
+        <translation>%1 ist ein Ordner; die Datei braucht einen Namen.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ProjectView</name>

@@ -18482,6 +18482,10 @@
         <source>There is no folder %1.</source>
         <translation>Il n’y a pas de dossier %1.</translation>
     </message>
+    <message>
+        <source>%1 is a folder; the file needs a name.</source>
+        <translation>%1 est un dossier&#xa0;; le fichier demande un nom.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ProjectView</name>

@@ -275,6 +275,11 @@ bool PrintForm::perform()
         m_file->setFocus();
         return false;
     }
+    if (place.isDir()) {
+        hint(tr("%1 is a folder; the file needs a name.").arg(place.fileName()));
+        m_file->setFocus();
+        return false;
+    }
     if (chosen.kind == PrintKind::Tags && chosen.closings.empty()) {
         hint(m_closings->count() == 0 ? tr("No closing that is begun must stay open.")
                                       : tr("It needs at least one closing."));

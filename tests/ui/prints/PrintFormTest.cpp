@@ -14,6 +14,7 @@
 #include <QDesktopServices>
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -216,6 +217,18 @@ TEST_CASE("A folder that is not there is said in the form, which stays as it is 
     QTest::keyClick(&desk.fileLine(), Qt::Key_Return, Qt::ControlModifier);
     CHECK_FALSE(desk.form().isVisible());
     CHECK(beginningOf(better).startsWith("%PDF"));
+}
+
+TEST_CASE("A folder that is typed alone is said to lack the name of the file, and is not replaced")
+{
+    Desk desk;
+    const QString folder = desk.file("papers");
+    REQUIRE(QDir().mkdir(folder));
+    desk.print(PrintKind::HandOver, folder + QLatin1Char('/'));
+    CHECK(test::says(desk.form(), QStringLiteral("papers is a folder")));
+    CHECK_FALSE(test::says(desk.form(), QStringLiteral("Press again")));
+    CHECK(desk.form().isVisible());
+    CHECK(QFileInfo(folder).isDir());
 }
 
 TEST_CASE("A file that is typed without its folder is where papers usually go")
