@@ -8,6 +8,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/ProjectFiles.h"
 
+#include <QApplication>
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QFileInfo>
@@ -46,10 +47,16 @@ QString onlyFile(const QMimeData &offered)
 
 bool MainWindow::canTake(const QMimeData &offered) const
 {
+    // A dialog that is open is about the project that another one would put away.
+    if (QApplication::activeModalWidget())
+        return false;
     if (!projectIn(offered).isEmpty())
         return true;
     const QString file = onlyFile(offered);
-    return m_view && !m_view->session().isReadOnly() && (isDocument(file) || isList(file));
+    if (!m_view || m_view->session().isReadOnly())
+        return false;
+    // What asks about a document stands above the pages, and the bench covers it.
+    return isList(file) || (isDocument(file) && m_view->isVisible());
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)

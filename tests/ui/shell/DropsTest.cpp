@@ -106,4 +106,16 @@ TEST_CASE("A list that is dropped on the window is shown before it is taken in")
     CHECK(QTest::qWaitFor([&] { return isShown; }, 2000));
 }
 
+TEST_CASE("Nothing is dropped on the window while a dialog about its project is open")
+{
+    test::WholeWindow opened;
+    opened.openAndShow();
+    const QString project = pathText(opened.workshop.folder());
+    ListDialog dialog(opened.window.view()->session(), &opened.window);
+    dialog.open();
+    CHECK_FALSE(drop(opened.window, project));
+    dialog.done(0);
+    CHECK(drop(opened.window, project));
+}
+
 } // namespace lastrivet::ui
