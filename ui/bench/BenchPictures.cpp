@@ -7,7 +7,6 @@
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PhotoDelegate.h"
 #include "ui/widgets/PictureLoader.h"
-#include "ui/widgets/ProjectFiles.h"
 
 #include <QLabel>
 #include <QListView>
@@ -76,11 +75,6 @@ void BenchView::enlarge(int row)
     if (!media)
         return;
     m_pictures->setCurrentIndex(m_media->index(row, 0));
-    if (media->kind != MediaKind::Photo) {
-        reduce();
-        openFile(m_session, media->id);
-        return;
-    }
     if (!m_picture) {
         m_picture = new BenchPicture(m_session, *m_loader, this);
         m_stack->addWidget(m_picture);

@@ -71,8 +71,7 @@ private:
     void keepDrafts();
     void fill();
     void showPictures();
-    /// Shows a picture of the list as large as the bench, or opens another kind of file; nothing
-    /// when there is no such row.
+    /// Shows a picture of the list as large as the bench; nothing when there is no such row.
     void enlarge(int row);
     bool isEnlarged() const;
     /// Back to the part, with the keyboard on its pictures.
