@@ -51,6 +51,26 @@ struct Window {
     ui::MainWindow window{{settings, copies.workshop.executor, theme(), copies.workshop.clock}};
 };
 
+/// A part that both copies have.
+Id<Component> shelfInBoth(const TwoCopies &copies)
+{
+    Id<Component> shelf;
+    {
+        const auto project =
+            Project::open(copies.workshop.folder(), {&copies.workshop.clock, "Robin", false});
+        REQUIRE(project->change("Part made", [&](Edit &edit) {
+            Component made;
+            made.code = "SH";
+            made.name = "Shelf";
+            shelf = edit.put(made);
+        }));
+    }
+    std::filesystem::remove_all(copies.other());
+    std::filesystem::copy(copies.workshop.folder(), copies.other(),
+                          std::filesystem::copy_options::recursive);
+    return shelf;
+}
+
 } // namespace
 
 TEST_CASE("A merge says in one sentence what came, and shows both values of what is to decide")
@@ -162,20 +182,7 @@ TEST_CASE("What one copy took back and the other went on with can be kept or wit
 TEST_CASE("Why a change that was left out still does not fit is said in fields as people call them")
 {
     TwoCopies copies;
-    Id<Component> shelf;
-    {
-        const auto project =
-            Project::open(copies.workshop.folder(), {&copies.workshop.clock, "Robin", false});
-        REQUIRE(project->change("Part made", [&](Edit &edit) {
-            Component made;
-            made.code = "SH";
-            made.name = "Shelf";
-            shelf = edit.put(made);
-        }));
-    }
-    std::filesystem::remove_all(copies.other());
-    std::filesystem::copy(copies.workshop.folder(), copies.other(),
-                          std::filesystem::copy_options::recursive);
+    const auto shelf = shelfInBoth(copies);
     copies.elsewhere(20, "Squawk found", [&](Edit &edit) {
         Squawk made;
         made.number = "77";
