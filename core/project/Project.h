@@ -73,8 +73,8 @@ public:
     /// Empty when the project can be written.
     std::string readOnlyReason() const;
     Message readOnlyMessage() const;
-    /// Whether the program that kept this one from writing has ended since, so that the project can
-    /// be opened anew for writing; false where that cannot be told.
+    /// Whether the program that kept this one from writing has closed the project since, or ended,
+    /// so that it can be opened anew for writing; false where that cannot be told.
     bool hasWriterEnded() const;
     /// False while the folder's path does not lead to the database that was opened: renamed, moved,
     /// unplugged, or another in its place. Changes are refused until it does again.

@@ -17220,16 +17220,16 @@
         <translation>Seit dem Öffnen (%1) wurde etwas geändert; gezeigt wird der Stand von damals. Nur zum Lesen. %2</translation>
     </message>
     <message>
-        <source>The program that had the project open for writing has ended. To read only, as the records were when this was opened (%1): open it anew to see what was changed since, and to write.</source>
-        <translation>Das Programm, das das Projekt zum Schreiben offen hatte, ist beendet. Nur zum Lesen, wie die Datensätze beim Öffnen waren (%1): Öffnen Sie es neu, um zu sehen, was seither geändert wurde, und um zu schreiben.</translation>
-    </message>
-    <message>
         <source>Bring the records of %1 into this project?</source>
         <translation>Die Aufzeichnungen aus %1 in dieses Projekt übernehmen?</translation>
     </message>
     <message>
         <source>Import records</source>
         <translation>Aufzeichnungen übernehmen</translation>
+    </message>
+    <message>
+        <source>The program that had the project open for writing has closed it. To read only, as the records were when this was opened (%1): open it anew to see what was changed since, and to write.</source>
+        <translation>Das Programm, das das Projekt zum Schreiben offen hatte, hat es geschlossen. Nur zum Lesen, wie die Datensätze beim Öffnen waren (%1): Öffnen Sie es neu, um zu sehen, was seither geändert wurde, und um zu schreiben.</translation>
     </message>
 </context>
 <context>

@@ -17220,16 +17220,16 @@
         <translation>Des modifications ont été faites depuis l’ouverture (%1)&#xa0;; ce qui est montré date d’alors. En lecture seule. %2</translation>
     </message>
     <message>
-        <source>The program that had the project open for writing has ended. To read only, as the records were when this was opened (%1): open it anew to see what was changed since, and to write.</source>
-        <translation>Le programme qui avait ouvert le projet en écriture s’est terminé. En lecture seule, dans l’état des enregistrements à l’ouverture (%1)&#xa0;: rouvrez-le pour voir ce qui a changé depuis, et pour écrire.</translation>
-    </message>
-    <message>
         <source>Bring the records of %1 into this project?</source>
         <translation>Importer les enregistrements de %1 dans ce projet&#xa0;?</translation>
     </message>
     <message>
         <source>Import records</source>
         <translation>Importer les enregistrements</translation>
+    </message>
+    <message>
+        <source>The program that had the project open for writing has closed it. To read only, as the records were when this was opened (%1): open it anew to see what was changed since, and to write.</source>
+        <translation>Le programme qui avait ouvert le projet en écriture l’a fermé. En lecture seule, dans l’état des enregistrements à l’ouverture (%1)&#xa0;: rouvrez-le pour voir ce qui a changé depuis, et pour écrire.</translation>
     </message>
 </context>
 <context>

@@ -161,9 +161,9 @@ void NoticeBars::lookAtWriter()
         return;
     }
     m_readOnlyBefore = m_readOnly->text();
-    m_readOnly->setText(tr("The program that had the project open for writing has ended. To read "
-                           "only, as the records were when this was opened (%1): open it anew to "
-                           "see what was changed since, and to write.")
+    m_readOnly->setText(tr("The program that had the project open for writing has closed it. To "
+                           "read only, as the records were when this was opened (%1): open it anew "
+                           "to see what was changed since, and to write.")
                             .arg(m_openedAt));
 }
 

@@ -37,8 +37,8 @@ public:
     /// Looks whether another program has changed the records since this one, which only reads
     /// them, was opened; also done every few seconds.
     void lookAtRecords();
-    /// Looks whether the program that kept this one from writing has ended; also done every few
-    /// seconds.
+    /// Looks whether the program that kept this one from writing has closed the project; also done
+    /// every few seconds.
     void lookAtWriter();
     /// Looks whether the computer's clock can be right; also done every few seconds, since many are
     /// set a while after the start.

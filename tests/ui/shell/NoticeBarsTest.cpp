@@ -174,7 +174,7 @@ TEST_CASE("A window that only reads says when its records are out of date, and i
     writer.reset();
     opened.bars().lookAtWriter();
     opened.bars().lookAtRecords();
-    CHECK(opened.bars().texts().front().contains(QStringLiteral("for writing has ended")));
+    CHECK(opened.bars().texts().front().contains(QStringLiteral("for writing has closed it")));
     // Somebody else is quicker.
     writer = Project::open(opened.workshop.folder(), {&opened.workshop.clock, "Lee"});
     REQUIRE_FALSE(writer->isReadOnly());
