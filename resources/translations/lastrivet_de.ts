@@ -17229,7 +17229,7 @@
     </message>
     <message>
         <source>The program that had the project open for writing has closed it. To read only, as the records were when this was opened (%1): open it anew to see what was changed since, and to write.</source>
-        <translation>Das Programm, das das Projekt zum Schreiben offen hatte, hat es geschlossen. Nur zum Lesen, wie die Datensätze beim Öffnen waren (%1): Öffnen Sie es neu, um zu sehen, was seither geändert wurde, und um zu schreiben.</translation>
+        <translation>Das Programm, das das Projekt zum Schreiben offen hatte, hat es geschlossen. Nur zum Lesen, so wie die Einträge beim Öffnen waren (%1): Öffnen Sie es neu, um zu sehen, was seither geändert wurde, und um zu schreiben.</translation>
     </message>
 </context>
 <context>
