@@ -125,12 +125,27 @@ void TorquePanel::present(std::int64_t id)
 {
     const bool isOther = m_id != Id<Fastener>{id};
     m_id = Id<Fastener>{id};
-    m_own = workshop::ownLimits(
-        m_session.localState(workshop::ownLimitsKey).value.value_or(std::string()));
+    readOwnLimits();
     const Fastener *fastener = m_session.records()->findLive(m_id);
     if (fastener && isOther)
         chooseNut(*fastener);
     refresh();
+}
+
+void TorquePanel::readOwnLimits()
+{
+    m_own = workshop::ownLimits(
+        m_session.localState(workshop::ownLimitsKey).value.value_or(std::string()));
+}
+
+/// They are written down on another page, which makes no change of the records.
+void TorquePanel::showEvent(QShowEvent *event)
+{
+    if (m_session.records()->findLive(m_id)) {
+        readOwnLimits();
+        refresh();
+    }
+    SectionAside::showEvent(event);
 }
 
 void TorquePanel::refresh()

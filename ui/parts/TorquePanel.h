@@ -30,8 +30,12 @@ public:
     /// Takes the proposed limits into the record.
     void take();
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     void build();
+    void readOwnLimits();
     workshop::Nut nut() const;
     /// Of the table, or of the project where it has a limit of its own.
     Result<fasteners::TorqueProposal, Message> proposal(const Fastener &fastener,

@@ -288,6 +288,11 @@ TEST_CASE("The project's own limit of a thread stands in the table's place besid
     CHECK(says(panel, QStringLiteral("1/4-28: 50 to 70 in-lb")));
     CHECK(says(panel,
                QStringLiteral("The project's own limit: at most 55\u00a0in-lb, from Drawing")));
+    // It is written down on another page.
+    keep(40);
+    window.page.hide();
+    window.page.show();
+    CHECK(says(panel, QStringLiteral("1/4-28: 40 to 55 in-lb, the project's own limit.")));
 }
 
 TEST_CASE("What is measured again is drawn against its limits")
