@@ -16,10 +16,6 @@ namespace lastrivet::merge {
 /// the first record of which that is not so; `state` is then good for nothing any more.
 std::optional<RecordRef> applyExactly(MergeState &state, const ChangeContent &content);
 
-/// Makes a change to what it was recorded on: each value must be as the change found it. Answers
-/// the first record of which that is not so; nothing can be made of `state` then.
-std::optional<RecordRef> applyExactly(MergeState &state, const ChangeContent &content);
-
 /// Takes the rows back, last in, first out; `state` is as the last of them left it. Answers which
 /// records that touched. Throws `UnreadableInput` when a row does not fit what is there.
 std::set<RecordRef> rewind(MergeState &state, std::span<const storage::JournalRow> rows);
