@@ -173,17 +173,17 @@ std::optional<Message> Project::undoBar() const
 
 Result<ChangeNotice, Refusal> Project::undo()
 {
-    return m_implementation->undo();
+    return storage::withFaults([&] { return m_implementation->undo(); });
 }
 
 Result<ChangeNotice, Refusal> Project::redo()
 {
-    return m_implementation->redo();
+    return storage::withFaults([&] { return m_implementation->redo(); });
 }
 
 Result<ChangeNotice, Refusal> Project::reverse(std::int64_t seq, std::string_view label)
 {
-    return m_implementation->reverse(seq, label);
+    return storage::withFaults([&] { return m_implementation->reverse(seq, label); });
 }
 
 Result<MergeReport, Refusal> Project::merge(const std::filesystem::path &other)
