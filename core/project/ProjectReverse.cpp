@@ -10,6 +10,11 @@ namespace lastrivet {
 
 namespace {
 
+Message nothingIn(const JournalLine &line)
+{
+    return {"“{0}” changed nothing that could be taken back.", {line.label}};
+}
+
 /// Why a row of this kind is never reversed; nothing for the others.
 std::optional<Message> obstacleOf(const JournalLine &line)
 {
@@ -21,7 +26,7 @@ std::optional<Message> obstacleOf(const JournalLine &line)
     if (line.kind == ChangeKind::Merge)
         return Message{"A merge is not taken back as one; take back the changes that it brought.",
                        {}};
-    return Message{"“{0}” changed nothing that could be taken back.", {line.label}};
+    return nothingIn(line);
 }
 
 /// The change_id that a row's undo names, which a redo hands on.
@@ -85,6 +90,9 @@ Result<ChangeNotice, Refusal> Project::Implementation::reverse(std::int64_t seq,
     if (!content.conflicts.empty())
         return Refusal{
             {}, {"“{0}” decided what a merge had left open; decide it anew there.", {row->label}}};
+    // A merge carries over what was printed elsewhere, too.
+    if (content.records.empty() && !content.profile)
+        return Refusal{{}, nothingIn(*row)};
     merge::MergeState state{*m_records, {}};
     if (const auto misfit = merge::applyExactly(state, content))
         return conflictRefusal({row->seq, row->change_id, row->label}, {*misfit});

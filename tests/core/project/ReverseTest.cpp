@@ -4,6 +4,7 @@
 #include "core/project/acts/RulesActs.h"
 #include "tests/support/ProjectCopies.h"
 #include "tests/support/TestProject.h"
+#include "tests/support/TwoCopies.h"
 
 #include <catch2/catch.hpp>
 
@@ -206,6 +207,23 @@ TEST_CASE("Rows that change no records of the builder's are not taken back")
     CHECK(refusal(project, rows.back().seq) ==
           "“Packet” changed nothing that could be taken back.");
     CHECK(refusal(project, 99) == "The journal has no row 99.");
+}
+
+TEST_CASE("What another copy printed changed nothing here that could be taken back")
+{
+    test::TwoCopies two;
+    two.note(two.kim(), "Skins on order");
+    two.kim()->notePrinted("Packet");
+    two.mergeBoth();
+    const auto lines = two.robin->journalLines();
+    const auto printed = std::find_if(
+        lines.begin(), lines.end(), [](const JournalLine &line) { return line.label == "Packet"; });
+    REQUIRE(printed != lines.end());
+    CHECK(printed->kind == ChangeKind::Carried);
+    const auto result = two.robin->reverse(printed->seq, label);
+    REQUIRE_FALSE(result);
+    CHECK(english(result.reason()) == "“Packet” changed nothing that could be taken back.");
+    CHECK(two.robin->journalLines().size() == lines.size());
 }
 
 TEST_CASE("Rules that were changed long ago are as before again")
