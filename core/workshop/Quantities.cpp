@@ -59,11 +59,13 @@ constexpr std::array<Unit, 29> units{{
 std::string dashBeforeFraction(std::string_view text)
 {
     std::string plain(text);
-    auto begin = std::min(plain.find('/'), plain.size());
-    if (begin == plain.size())
-        return plain;
+    const auto bar = std::min(plain.find('/'), plain.size());
+    auto begin = bar;
     while (begin > 0 && isDigit(plain[begin - 1]))
         --begin;
+    // The blank of "7 / 8" stands within the fraction.
+    if (bar == plain.size() || begin == bar)
+        return plain;
     auto end = begin;
     while (end > 0 && plain[end - 1] == ' ')
         --end;

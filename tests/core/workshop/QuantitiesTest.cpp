@@ -47,6 +47,7 @@ TEST_CASE("A whole number before a fraction is no part of it, with a dash betwee
     CHECK(*read("2  3/4 in") == 2.75);
     CHECK(*read("1 - 1/4") == 1.25);
     CHECK(*read(" 3/32 in") == 3.0 / 32);
+    CHECK(*read("7 / 8 in") == 0.875);
     CHECK(*read("11/2") == 5.5);
     CHECK_FALSE(read("1\xC2\xA0"
                      "1/2"));
