@@ -41,6 +41,9 @@ std::optional<double> inches(std::string_view text)
     const auto dash = text.find('-');
     if (dash == std::string_view::npos || dash == 0)
         return fraction(text);
+    // "50-70" is a span, and no sum.
+    if (text.find('/', dash) == std::string_view::npos)
+        return std::nullopt;
     const auto whole = decimal(text.substr(0, dash));
     const auto rest = fraction(text.substr(dash + 1));
     return whole && rest ? bounded(*whole + *rest) : std::nullopt;

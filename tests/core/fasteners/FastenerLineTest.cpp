@@ -136,7 +136,7 @@ TEST_CASE("A torque is read in its own unit, and comes in the fastener's")
     CHECK(*readTorque("60 in-lb", FootPounds) == 5);
     // NIST SP 811: 1 lbf·in = 1.129 848 E-01 N·m.
     CHECK(*readTorque("0,1129848 N·m", InchPounds) == Approx(1).epsilon(1e-6));
-    for (const auto *wrong : {"hard", "", "-5", "0", "0 in-lb", "60 mm", "6 2", "1e9"})
+    for (const auto *wrong : {"hard", "", "-5", "0", "0 in-lb", "60 mm", "6 2", "1e9", "50-70"})
         CHECK(english(readTorque(wrong, InchPounds).reason()) ==
               "“" + std::string(wrong) +
                   "” is no torque; write it as 20 in-lb, 2 ft-lb or 2.3 N·m.");

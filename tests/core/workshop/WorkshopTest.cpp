@@ -79,7 +79,7 @@ TEST_CASE("Lengths are read as the trade writes them")
     CHECK(inches(".064") == 0.064);
     CHECK(inches("0.5") == 0.5);
     for (const auto *wrong : {"", "-1", "1/0", "1//2", "x", "1/8 in", "nan", "inf", "1e3", "2000",
-                              "500/0.25", "1000-1/2"})
+                              "500/0.25", "1000-1/2", "50-70"})
         CHECK_FALSE(inches(wrong));
 }
 
