@@ -31,8 +31,8 @@ bool takeTolerance(Measurement &measurement, std::string_view text)
     return false;
 }
 
-/// "< 5 ohm", "> 1.4 mm", "max 5 ohm", "28-36 ohm", "-2 to 2 mm".
-bool takeLimits(Measurement &measurement, std::string_view text)
+/// The front of "< 5 ohm", "> 1.4 mm" and "max 5 ohm".
+bool takeLimit(Measurement &measurement, std::string_view &text)
 {
     for (const auto &[sign, limit] : {std::pair{"<", &Measurement::maximum},
                                       {"≤", &Measurement::maximum},
@@ -44,10 +44,24 @@ bool takeLimits(Measurement &measurement, std::string_view text)
                                       {"min ", &Measurement::minimum}}) {
         if (!text.starts_with(sign))
             continue;
-        text = trimmed(text.substr(std::string_view(sign).size()));
-        measurement.*limit = takeNumber(text);
+        auto rest = trimmed(text.substr(std::string_view(sign).size()));
+        const auto number = takeNumber(rest);
+        if (!number || measurement.*limit)
+            return false;
+        measurement.*limit = number;
+        text = rest;
+        return true;
+    }
+    return false;
+}
+
+/// "< 5 ohm", "min 1.4 max 1.6 mm", "28-36 ohm", "-2 to 2 mm", "20 ± 0.5 mm".
+bool takeLimits(Measurement &measurement, std::string_view text)
+{
+    if (takeLimit(measurement, text)) {
+        takeLimit(measurement, text);
         measurement.unit = text;
-        return (measurement.*limit).has_value();
+        return true;
     }
     const auto range = takeRange(text);
     if (!range)

@@ -42,6 +42,10 @@ TEST_CASE("Limits may be written as what it is to be and how far off, or as a mo
     CHECK(most->maximum == 2.0);
     CHECK_FALSE(most->minimum);
     CHECK(readMeasurementLine("wall, min. 1,4 mm")->minimum == 1.4);
+    const auto both = readMeasurementLine("wall, min 1.4 max 1.6 mm");
+    CHECK(both->minimum == 1.4);
+    CHECK(both->maximum == 1.6);
+    CHECK(both->unit == "mm");
     CHECK(readMeasurementLine("travel, 20 ± much")->what == "travel, 20 ± much");
     CHECK(readMeasurementLine("gap, max play")->what == "gap, max play");
 }
