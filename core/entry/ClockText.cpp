@@ -207,7 +207,7 @@ std::optional<ClockRead> readSpan(const EntryWords &line, std::size_t first, Nam
         return std::nullopt;
     // The hour of "9 to 11 Uhr" is one because of what stands behind the second.
     const bool isEndOfClock = isUhr(line, middle + 2);
-    const bool isHalfDay = line.folded(middle + 1).ends_with('m');
+    const bool isHalfDay = line.folded(middle + 1).ends_with('m') || isWord(line, middle + 2, "pm");
     const auto from = began                         ? std::optional(began->minute)
                       : isEndOfClock                ? beforeUhr(line.folded(first))
                       : named.isClock && !isHalfDay ? hourBefore(line.folded(first), ended->minute)

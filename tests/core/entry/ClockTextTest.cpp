@@ -90,7 +90,8 @@ TEST_CASE("The first hour of a span that is named as one needs no minutes")
     CHECK(read("de 9 à 11h30") == "540+150/4");
     CHECK(read("de 9 à 11 h 30") == "540+150/6");
     // Nobody knows which half of the day is meant.
-    for (const auto text : {"from 9 to 1:30", "from 1 to 3pm", "9 to 11:30", "from 9 to 11"})
+    for (const auto text :
+         {"from 9 to 1:30", "from 1 to 3pm", "from 9 to 11:30 pm", "9 to 11:30", "from 9 to 11"})
         CHECK(read(text) == "none");
 }
 
