@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/TypedNumber.h"
 
+#include "core/base/Digits.h"
 #include "core/base/PlainFigures.h"
 #include "core/base/Trimmed.h"
 
@@ -13,22 +14,17 @@ namespace lastrivet {
 
 namespace {
 
-bool isFigure(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
 bool isBetweenFigures(std::string_view text, std::size_t at)
 {
-    return at > 0 && at + 1 < text.size() && isFigure(text[at - 1]) && isFigure(text[at + 1]);
+    return at > 0 && at + 1 < text.size() && isDigit(text[at - 1]) && isDigit(text[at + 1]);
 }
 
 /// How much of the front is a number: a sign, figures, points and commas between figures.
 std::size_t lengthOfNumber(std::string_view text)
 {
     std::size_t end = text.starts_with('-') || text.starts_with('+') ? 1 : 0;
-    while (end < text.size() && (isFigure(text[end]) || ((text[end] == '.' || text[end] == ',') &&
-                                                         isBetweenFigures(text, end))))
+    while (end < text.size() && (isDigit(text[end]) || ((text[end] == '.' || text[end] == ',') &&
+                                                        isBetweenFigures(text, end))))
         ++end;
     return end;
 }
