@@ -4,6 +4,7 @@
 
 #include "core/base/Trimmed.h"
 #include "core/base/TypedNumber.h"
+#include "core/entry/Fold.h"
 #include "core/fasteners/SpokenWords.h"
 #include "core/fasteners/TorqueProposal.h"
 #include "core/fasteners/TorqueUnits.h"
@@ -11,6 +12,7 @@
 #include <algorithm>
 #include <charconv>
 #include <optional>
+#include <string>
 
 namespace lastrivet::fasteners {
 
@@ -106,10 +108,10 @@ bool isThread(std::string_view word)
 /// "1/4-28 UNF": the count of its threads says that already.
 std::string_view withoutSeries(std::string_view words)
 {
-    for (const std::string_view series : {"UNJF", "UNJC", "UNF", "UNC"}) {
-        const bool isWord =
-            words.size() == series.size() || words.substr(0, series.size() + 1).ends_with(' ');
-        if (words.starts_with(series) && isWord)
+    const std::string said = entry::folded(words);
+    for (const std::string_view series : {"unjf", "unjc", "unf", "unc"}) {
+        if (said.starts_with(series) &&
+            (said.size() == series.size() || said[series.size()] == ' '))
             return trimmed(words.substr(series.size()));
     }
     return words;

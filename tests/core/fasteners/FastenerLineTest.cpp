@@ -124,6 +124,7 @@ TEST_CASE("A torque that is not read as limits is told, and the table's do not s
     CHECK(read("drag strut bolt, drag strut, 1/4-28").hardware == "drag strut");
     CHECK(read("hinge, 1/4-28 UNF, shear").torque_max == 40.0);
     CHECK(read("hinge, 1/4-28 UNJF shear").torque_max == 40.0);
+    CHECK(read("hinge, 1/4-28 unf").thread == "1/4-28");
 }
 
 TEST_CASE("A torque is read in its own unit, and comes in the fastener's")
