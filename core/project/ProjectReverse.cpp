@@ -35,7 +35,8 @@ const std::string &originalOf(const std::vector<JournalLine> &lines, const Journ
     const JournalLine *at = &row;
     while (at->kind == ChangeKind::Redo || at->kind == ChangeKind::Undo) {
         const auto undone = std::ranges::find(lines, at->undoes, &JournalLine::change_id);
-        if (undone == lines.end())
+        // A row names one before it; a damaged journal must not lead in a circle.
+        if (undone == lines.end() || undone->seq >= at->seq)
             break;
         at = &*undone;
     }
