@@ -42,9 +42,7 @@ void addScales(WeightReport &report, const Records &records)
         if (const Tool *tool = records.findLive(scale.tool_id)) {
             line.tool = toolName(*tool);
             line.calibrated_until = calibratedUntil(*tool, *report.weighing->weighed_on);
-            line.was_uncalibrated =
-                readiness::wasUncalibrated(*tool, *report.weighing->weighed_on,
-                                           [](const std::optional<Moment> &) { return true; });
+            line.was_uncalibrated = readiness::wasUncalibrated(*tool, *report.weighing->weighed_on);
         }
         report.scales.push_back(std::move(line));
     }

@@ -48,4 +48,10 @@ template <class Counts> bool wasUncalibrated(const Tool &tool, Moment use, Count
     return !calibration || after(use, *calibration->due_on);
 }
 
+/// The same with all calibrations on record.
+inline bool wasUncalibrated(const Tool &tool, Moment use)
+{
+    return wasUncalibrated(tool, use, [](const std::optional<Moment> &) { return true; });
+}
+
 } // namespace lastrivet::readiness

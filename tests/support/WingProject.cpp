@@ -3,6 +3,7 @@
 #include "tests/support/WingProject.h"
 
 #include "core/readiness/Readiness.h"
+#include "core/readiness/SquawkOrder.h"
 
 namespace lastrivet::tests {
 
@@ -253,6 +254,13 @@ packet::Packet packetOf(const WingProject &project, const IdSet<Closing> &closin
 packet::Packet wingPacket(const WingProject &project)
 {
     return packetOf(project, {project.wingSkin});
+}
+
+packet::SquawkList squawkListOf(const WingProject &project)
+{
+    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
+    return packet::squawkList(project.records, project.profile, answer,
+                              readiness::squawkOrder(project.records, answer, project.as_of), {});
 }
 
 } // namespace lastrivet::tests

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/packet/Packet.h"
+#include "core/packet/SquawkList.h"
 #include "core/profiles/Profile.h"
 #include "core/records/Records.h"
 
@@ -46,5 +47,7 @@ private:
 packet::Packet packetOf(const WingProject &project, const IdSet<Closing> &closings);
 /// That of the wing's skin.
 packet::Packet wingPacket(const WingProject &project);
+/// The list of its squawks, as of the same day.
+packet::SquawkList squawkListOf(const WingProject &project);
 
 } // namespace lastrivet::tests

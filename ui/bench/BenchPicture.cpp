@@ -2,26 +2,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench/BenchPicture.h"
 
+#include "ui/photos/PictureRefiner.h"
 #include "ui/photos/PictureView.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/MediaModel.h"
-#include "ui/widgets/PictureLoader.h"
 
 #include <QHBoxLayout>
-#include <QImage>
 #include <QLabel>
-#include <QPixmap>
 #include <QPushButton>
-#include <QSize>
 #include <QVBoxLayout>
 
 namespace lastrivet::ui {
 
 BenchPicture::BenchPicture(Session &session, PictureLoader &loader, QWidget *parent)
     : QWidget(parent)
-    , m_session(session)
-    , m_loader(loader)
     , m_picture(new PictureView(session.theme(), this))
+    , m_refiner(new PictureRefiner(session, loader, *m_picture, this))
     , m_title(new QLabel(this))
 {
     m_picture->setReadOnly(true);
@@ -37,40 +33,16 @@ BenchPicture::BenchPicture(Session &session, PictureLoader &loader, QWidget *par
     connect(back, &QPushButton::clicked, this, &BenchPicture::left);
     connect(m_picture, &PictureView::left, this, &BenchPicture::left);
     connect(m_picture, &PictureView::stepped, this, &BenchPicture::stepped);
-    connect(m_picture, &PictureView::morePixelsWanted, this, &BenchPicture::loadAllPixels);
 }
 
 void BenchPicture::showPicture(const Media &media)
 {
-    m_shown = media.id;
-    m_isRefining = false;
     const QString title = mediaTitle(media);
     m_title->setText(title);
     m_picture->setAccessibleName(title);
     m_picture->marks().show(media.annotations);
-    m_picture->showPicture(m_loader.small(media),
-                           QSize(int(media.width.value_or(0)), int(media.height.value_or(0))));
-    m_loader.large(media, this, [this, id = media.id](const QImage &image, const QString &why) {
-        if (id != m_shown)
-            return;
-        if (image.isNull())
-            m_picture->showWords(why);
-        else
-            m_picture->refine(QPixmap::fromImage(image));
-    });
+    m_refiner->show(media);
     m_picture->setFocus();
-}
-
-void BenchPicture::loadAllPixels()
-{
-    const Media *media = m_session.records()->find(m_shown);
-    if (m_isRefining || !media)
-        return;
-    m_isRefining = true;
-    m_loader.original(*media, this, [this, id = media->id](const QImage &image, const QString &) {
-        if (id == m_shown && !image.isNull())
-            m_picture->refine(QPixmap::fromImage(image));
-    });
 }
 
 } // namespace lastrivet::ui

@@ -11,6 +11,7 @@ class QLabel;
 namespace lastrivet::ui {
 
 class PictureLoader;
+class PictureRefiner;
 class PictureView;
 class Session;
 
@@ -29,13 +30,8 @@ Q_SIGNALS:
     void left();
 
 private:
-    void loadAllPixels();
-
-    Session &m_session;
-    PictureLoader &m_loader;
-    Id<Media> m_shown;
-    bool m_isRefining = false;
     PictureView *m_picture;
+    PictureRefiner *m_refiner;
     QLabel *m_title;
 };
 

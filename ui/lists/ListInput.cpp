@@ -9,7 +9,6 @@
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
-#include <QStringConverter>
 
 #include <algorithm>
 #include <string>
@@ -17,12 +16,6 @@
 namespace lastrivet::ui {
 
 namespace {
-
-QString decoded(const QByteArray &bytes, QStringConverter::Encoding encoding)
-{
-    QStringDecoder unicode(encoding);
-    return unicode(bytes);
-}
 
 std::string_view partField(RecordType type)
 {
@@ -66,16 +59,10 @@ Result<exchange::CsvTable, exchange::InputErrors> readList(const QString &text,
 
 Result<QString, exchange::InputErrors> listText(const QByteArray &bytes)
 {
-    const auto marked = QStringConverter::encodingForData(bytes);
-    QString text;
-    if (marked && *marked != QStringConverter::Utf8) {
-        text = decoded(bytes, *marked);
-    } else {
-        const std::string read = exchange::listText(bytes.toStdString());
-        if (firstNotUtf8(read))
-            return exchange::readCsv(read).reason();
-        text = QString::fromStdString(read);
-    }
+    const std::string read = exchange::listText(bytes.toStdString());
+    if (firstNotUtf8(read))
+        return exchange::readCsv(read).reason();
+    QString text = QString::fromStdString(read);
     if (text.startsWith(QChar(QChar::ByteOrderMark)))
         text.remove(0, 1);
     return text;

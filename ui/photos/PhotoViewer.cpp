@@ -5,11 +5,11 @@
 #include "core/project/acts/PhotoActs.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/QtText.h"
+#include "ui/photos/PictureRefiner.h"
 #include "ui/photos/PictureView.h"
 #include "ui/shell/Session.h"
 #include "ui/shell/ShortcutSheet.h"
 #include "ui/widgets/MediaModel.h"
-#include "ui/widgets/PictureLoader.h"
 #include "ui/widgets/ProjectFiles.h"
 #include "ui/widgets/UnkeptHold.h"
 
@@ -32,8 +32,8 @@ const std::string marksPlace = "marks";
 PhotoViewer::PhotoViewer(Session &session, PictureLoader &loader, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_loader(loader)
     , m_picture(new PictureView(session.theme(), this))
+    , m_refiner(new PictureRefiner(session, loader, *m_picture, this))
     , m_other(new QWidget(this))
     , m_otherWords(new QLabel(m_other))
     , m_open(new QPushButton(tr("Open it"), m_other))
@@ -171,7 +171,6 @@ void PhotoViewer::connectPicture()
     connect(m_picture, &PictureView::left, this, &PhotoViewer::left);
     connect(m_picture, &PictureView::toolChanged, this, &PhotoViewer::updateTools);
     connect(m_picture, &PictureView::zoomed, this, &PhotoViewer::updateZoom);
-    connect(m_picture, &PictureView::morePixelsWanted, this, &PhotoViewer::loadAllPixels);
     connect(m_picture, &PictureView::wordsWanted, this, [this] {
         m_markWords->setFocus();
         m_markWords->selectAll();
@@ -203,7 +202,6 @@ void PhotoViewer::show(const Media &chosen)
     const auto records = m_session.records();
     const Media &media = *records->find(id);
     m_media = id;
-    m_isRefining = false;
     const bool isPhoto = media.kind == MediaKind::Photo;
     m_stack->setCurrentWidget(isPhoto ? static_cast<QWidget *>(m_picture) : m_other);
     m_tools->setVisible(isPhoto);
@@ -218,7 +216,7 @@ void PhotoViewer::show(const Media &chosen)
     showTexts(media);
     updateTools();
     if (isPhoto)
-        loadPicture(media);
+        m_refiner->show(media);
 }
 
 void PhotoViewer::showMarks(const Media &media)
@@ -242,33 +240,6 @@ void PhotoViewer::showTexts(const Media &media)
     m_picture->setAccessibleName(tr("%1, %2, %n marks", nullptr, int(media.annotations.size()))
                                      .arg(mediaTitle(media), mediaFacts(media)));
     m_open->setAccessibleName(tr("Open %1").arg(mediaTitle(media)));
-}
-
-void PhotoViewer::loadPicture(const Media &media)
-{
-    m_picture->showPicture(m_loader.small(media),
-                           QSize(int(media.width.value_or(0)), int(media.height.value_or(0))));
-    m_loader.large(media, this, [this, id = media.id](const QImage &image, const QString &why) {
-        if (id != m_media)
-            return;
-        if (image.isNull())
-            m_picture->showWords(why);
-        else
-            m_picture->refine(QPixmap::fromImage(image));
-    });
-}
-
-void PhotoViewer::loadAllPixels()
-{
-    const Media *media = m_session.records()->find(m_media);
-    if (m_isRefining || !media)
-        return;
-    m_isRefining = true;
-    m_loader.original(*media, this, [this, id = media->id](const QImage &image, const QString &) {
-        // What Qt cannot read (HEIC) stays as sharp as its large copy.
-        if (id == m_media && !image.isNull())
-            m_picture->refine(QPixmap::fromImage(image));
-    });
 }
 
 void PhotoViewer::apply(const ChangeNotice &notice)

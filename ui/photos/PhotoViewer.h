@@ -20,6 +20,7 @@ class QStackedWidget;
 namespace lastrivet::ui {
 
 class PictureLoader;
+class PictureRefiner;
 class PictureView;
 class Session;
 
@@ -52,8 +53,6 @@ private:
     QPushButton *addButton(QHBoxLayout *bar, const QString &words, const QString &key);
     void buildTools(QHBoxLayout *bar);
     void connectPicture();
-    void loadPicture(const Media &media);
-    void loadAllPixels();
     void showTexts(const Media &media);
     void updateTools();
     void updateZoom();
@@ -65,10 +64,9 @@ private:
     void openFile();
 
     Session &m_session;
-    PictureLoader &m_loader;
     Id<Media> m_media;
-    bool m_isRefining = false;
     PictureView *m_picture;
+    PictureRefiner *m_refiner;
     QWidget *m_other;
     QLabel *m_otherWords;
     QPushButton *m_open;

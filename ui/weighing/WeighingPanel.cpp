@@ -37,9 +37,7 @@ QStringList scalesOutside(const Records &records, const Weighing &weighing)
     for (const auto &scale : weighing.scale_readings) {
         const Tool *tool = records.findLive(scale.tool_id);
         const bool isOutside =
-            tool && weighing.weighed_on &&
-            readiness::wasUncalibrated(*tool, *weighing.weighed_on,
-                                       [](const std::optional<Moment> &) { return true; });
+            tool && weighing.weighed_on && readiness::wasUncalibrated(*tool, *weighing.weighed_on);
         if (isOutside && !names.contains(toQt(tool->name)))
             names << toQt(tool->name);
     }

@@ -125,16 +125,27 @@ TEST_CASE("Parts worked on last are told once, the latest first")
 
 namespace lastrivet::acts {
 
+namespace {
+
+/// At the wing, to be torqued to 20 to 25.
+Fastener hingeBolt(const test::ActBench &bench)
+{
+    Fastener hinge;
+    hinge.component_id = bench.wing;
+    hinge.place = "Hinge";
+    hinge.torque_min = 20;
+    hinge.torque_max = 25;
+    return hinge;
+}
+
+} // namespace
+
 TEST_CASE("A bolt with a torque limit and a split pin is fitted, torqued, locked and sealed")
 {
     test::ActBench bench;
     Id<Fastener> bolt;
     bench.change([&](Edit &edit) {
-        Fastener hinge;
-        hinge.component_id = bench.wing;
-        hinge.place = "Hinge";
-        hinge.torque_min = 20;
-        hinge.torque_max = 25;
+        Fastener hinge = hingeBolt(bench);
         hinge.locking = Locking::SplitPin;
         bolt = edit.put(hinge);
     });
@@ -156,11 +167,7 @@ TEST_CASE("A bolt that is torqued again has to be sealed again")
     test::ActBench bench;
     Id<Fastener> bolt;
     bench.change([&](Edit &edit) {
-        Fastener hinge;
-        hinge.component_id = bench.wing;
-        hinge.place = "Hinge";
-        hinge.torque_min = 20;
-        hinge.torque_max = 25;
+        Fastener hinge = hingeBolt(bench);
         hinge.fitted_on = Moment::parse("2025-01-10");
         hinge.torqued_on = Moment::parse("2025-01-10");
         hinge.torque_value = 19;
@@ -180,11 +187,7 @@ TEST_CASE("A bolt that is torqued again is to be locked again, and accepted agai
     test::ActBench bench;
     Id<Fastener> bolt;
     bench.change([&](Edit &edit) {
-        Fastener hinge;
-        hinge.component_id = bench.wing;
-        hinge.place = "Hinge";
-        hinge.torque_min = 20;
-        hinge.torque_max = 25;
+        Fastener hinge = hingeBolt(bench);
         hinge.locking = Locking::SplitPin;
         hinge.fitted_on = hinge.torqued_on = hinge.locked_on = Moment::parse("2025-01-10");
         hinge.torque_value = 27;

@@ -45,10 +45,7 @@ TEST_CASE("A squawk says on paper in words how grave it is")
 {
     const PrintedFolder folder;
     const WingProject project;
-    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
-    auto list =
-        packet::squawkList(project.records, project.profile, answer,
-                           readiness::squawkOrder(project.records, answer, project.as_of), {});
+    auto list = squawkListOf(project);
     REQUIRE_FALSE(list.entries.empty());
     list.entries.resize(1);
     packet::SquawkEntry &squawk = list.entries.front().squawk;
@@ -69,10 +66,7 @@ TEST_CASE("Cautions never stand alone behind a list of squawks")
 {
     const PrintedFolder folder;
     const WingProject project;
-    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
-    auto list =
-        packet::squawkList(project.records, project.profile, answer,
-                           readiness::squawkOrder(project.records, answer, project.as_of), {});
+    auto list = squawkListOf(project);
     REQUIRE_FALSE(list.entries.empty());
     auto entry = list.entries.front();
     entry.squawk.title = "Scratch";

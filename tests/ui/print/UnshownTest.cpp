@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/Unshown.h"
 
-#include "core/readiness/Readiness.h"
-#include "core/readiness/SquawkOrder.h"
 #include "tests/support/WingProject.h"
 #include "tests/ui/print/PrintedFolder.h"
 #include "ui/print/Measures.h"
@@ -28,10 +26,7 @@ TEST_CASE("Who prints is told which characters no typeface has, each once")
 {
     const PrintedFolder folder;
     const WingProject project;
-    const auto answer = readiness::readiness(project.records, project.profile, project.as_of);
-    auto list =
-        packet::squawkList(project.records, project.profile, answer,
-                           readiness::squawkOrder(project.records, answer, project.as_of), {});
+    auto list = squawkListOf(project);
     REQUIRE_FALSE(list.entries.empty());
     const auto pdf = folder.path("squawks.pdf");
     auto &title = list.entries.front().squawk.title;

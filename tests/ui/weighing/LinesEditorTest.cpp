@@ -21,6 +21,41 @@ using test::scales;
 using test::weighLikeTheHandbook;
 using Shown = test::WeighingShown;
 
+namespace {
+
+/// A new weighing in a whole window, with "nose" typed into its first cell and not handed in.
+struct BegunCell {
+    BegunCell()
+    {
+        opened.openAndShow();
+        ProjectView &view = *opened.window.view();
+        view.session().change(QStringLiteral("Weighed"), [this](Edit &edit) {
+            Weighing weighing;
+            weighing.weighed_on = edit.today();
+            weighed = edit.put(weighing);
+        });
+        view.goTo({RecordType::Weighing, weighed.value()});
+        QApplication::processEvents();
+        for (LinesEditor *each : view.findChildren<LinesEditor *>()) {
+            if (each->view().accessibleName() == scales)
+                editor = each;
+        }
+        REQUIRE(editor);
+        editor->view().setCurrentIndex(editor->model().index(0, 0));
+        editor->view().edit(editor->model().index(0, 0));
+        cell = qobject_cast<QLineEdit *>(QApplication::focusWidget());
+        REQUIRE(cell);
+        QTest::keyClicks(cell, QStringLiteral("nose"));
+    }
+
+    test::WholeWindow opened;
+    Id<Weighing> weighed;
+    LinesEditor *editor = nullptr;
+    QLineEdit *cell = nullptr;
+};
+
+} // namespace
+
 TEST_CASE("A line whose arm was not typed counts nowhere, and what is missing is said")
 {
     Shown shown;
@@ -100,32 +135,11 @@ TEST_CASE("A line that lacks something waits with its weighing, and can be taken
 
 TEST_CASE("What is still being typed into a line holds the window back like a line that is begun")
 {
-    test::WholeWindow opened;
-    opened.openAndShow();
-    ProjectView &view = *opened.window.view();
-    Id<Weighing> weighed;
-    view.session().change(QStringLiteral("Weighed"), [&](Edit &edit) {
-        Weighing weighing;
-        weighing.weighed_on = edit.today();
-        weighed = edit.put(weighing);
-    });
-    view.goTo({RecordType::Weighing, weighed.value()});
-    QApplication::processEvents();
-    LinesEditor *editor = nullptr;
-    for (LinesEditor *each : view.findChildren<LinesEditor *>()) {
-        if (each->view().accessibleName() == scales)
-            editor = each;
-    }
-    REQUIRE(editor);
-    editor->view().setCurrentIndex(editor->model().index(0, 0));
-    editor->view().edit(editor->model().index(0, 0));
-    auto *cell = qobject_cast<QLineEdit *>(QApplication::focusWidget());
-    REQUIRE(cell);
-    QTest::keyClicks(cell, QStringLiteral("nose"));
-    CHECK_FALSE(editor->isBegun());
-    REQUIRE_FALSE(opened.window.close());
-    CHECK(test::says(opened.window, QStringLiteral("nose (missing: Reading")));
-    CHECK(opened.window.close());
+    BegunCell typing;
+    CHECK_FALSE(typing.editor->isBegun());
+    REQUIRE_FALSE(typing.opened.window.close());
+    CHECK(test::says(typing.opened.window, QStringLiteral("nose (missing: Reading")));
+    CHECK(typing.opened.window.close());
 }
 
 TEST_CASE("What is typed right after a click on the chosen cell is all there")
@@ -150,33 +164,13 @@ TEST_CASE("What is typed right after a click on the chosen cell is all there")
 
 TEST_CASE("What is being typed into a line stays while something else of its record changes")
 {
-    test::WholeWindow opened;
-    opened.openAndShow();
-    ProjectView &view = *opened.window.view();
-    Id<Weighing> weighed;
-    view.session().change(QStringLiteral("Weighed"), [&](Edit &edit) {
-        Weighing weighing;
-        weighing.weighed_on = edit.today();
-        weighed = edit.put(weighing);
-    });
-    view.goTo({RecordType::Weighing, weighed.value()});
-    QApplication::processEvents();
-    LinesEditor *editor = nullptr;
-    for (LinesEditor *each : view.findChildren<LinesEditor *>()) {
-        if (each->view().accessibleName() == scales)
-            editor = each;
-    }
-    REQUIRE(editor);
-    editor->view().setCurrentIndex(editor->model().index(0, 0));
-    editor->view().edit(editor->model().index(0, 0));
-    auto *cell = qobject_cast<QLineEdit *>(QApplication::focusWidget());
-    REQUIRE(cell);
-    QTest::keyClicks(cell, QStringLiteral("nose"));
-    view.session().change(QStringLiteral("Weighed by two"), [&](Edit &edit) {
-        edit.update(weighed, [](Weighing &weighing) { weighing.note = "by two"; });
-    });
-    CHECK(QApplication::focusWidget() == cell);
-    CHECK(cell->text() == QStringLiteral("nose"));
+    BegunCell typing;
+    typing.opened.window.view()->session().change(
+        QStringLiteral("Weighed by two"), [&](Edit &edit) {
+            edit.update(typing.weighed, [](Weighing &weighing) { weighing.note = "by two"; });
+        });
+    CHECK(QApplication::focusWidget() == typing.cell);
+    CHECK(typing.cell->text() == QStringLiteral("nose"));
 }
 
 TEST_CASE("The Tab key does not lead from a line to the button that takes it out")
