@@ -84,4 +84,10 @@ struct JournalChange {
     std::vector<FieldChange> fields;
 };
 
+/// How a journal row changed some of its records.
+struct SomeChanges {
+    std::vector<JournalChange> changes;
+    std::size_t others = 0; ///< how many records more the row changed
+};
+
 } // namespace lastrivet

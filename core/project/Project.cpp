@@ -217,6 +217,14 @@ std::vector<JournalChange> Project::changesOf(std::int64_t seq) const
         [&] { return storage::journalChanges(m_implementation->journal().changeset(seq)); });
 }
 
+SomeChanges Project::someChangesOf(std::int64_t seq, std::size_t most,
+                                   std::optional<RecordRef> first) const
+{
+    return storage::withFaults([&] {
+        return storage::someJournalChanges(m_implementation->journal().changeset(seq), most, first);
+    });
+}
+
 std::string Project::journalHash() const
 {
     return storage::withFaults([&] { return m_implementation->journal().newestHash(); });

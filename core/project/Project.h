@@ -126,6 +126,10 @@ public:
     std::vector<JournalLine> journalLines() const;
     /// What a row changed, field by field; reads its changeset.
     std::vector<JournalChange> changesOf(std::int64_t seq) const;
+    /// The same of at most `most` records, `first` before all others: an import may have changed
+    /// a hundred thousand.
+    SomeChanges someChangesOf(std::int64_t seq, std::size_t most,
+                              std::optional<RecordRef> first = {}) const;
     /// The hash of the newest journal row, 64 hex digits; empty before the first.
     std::string journalHash() const;
     /// The hash of the oldest one, which all copies of the project share.

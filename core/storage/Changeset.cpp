@@ -9,7 +9,6 @@
 
 #include <algorithm>
 #include <fmt/format.h>
-#include <set>
 #include <sqlite3.h>
 
 namespace lastrivet::storage {
@@ -94,10 +93,15 @@ bool isJournalled(std::string_view table)
     return columnsOf(table, findRecordTable(table)) > 0;
 }
 
+std::size_t keyColumnsOf(const ChangedRow &row)
+{
+    return row.recordTable ? row.recordTable->keyColumns() : 1;
+}
+
 /// Readers take the key's cells for granted.
 bool hasWholeKey(const ChangedRow &row, std::size_t columns)
 {
-    const std::size_t count = row.recordTable ? row.recordTable->keyColumns() : 1;
+    const std::size_t count = keyColumnsOf(row);
     if (columns < count)
         return false;
     for (std::size_t i = 0; i < count; ++i) {
@@ -107,17 +111,21 @@ bool hasWholeKey(const ChangedRow &row, std::size_t columns)
     return std::holds_alternative<std::int64_t>(*row.key(0));
 }
 
-ChangedRow rowAt(sqlite3_changeset_iter *at)
+enum class Cells { OfTheKey, All };
+
+ChangedRow rowAt(sqlite3_changeset_iter *at, Cells wanted)
 {
     const auto operation = operationAt(at);
     ChangedRow row{
         operation.table, findRecordTable(operation.table), kindOf(operation.code), {}, {}};
     if (std::size_t(operation.columns) > columnsOf(row.table, row.recordTable))
         refuse();
+    const int count = wanted == Cells::All ? operation.columns
+                                           : std::min(operation.columns, int(keyColumnsOf(row)));
     if (operation.code != SQLITE_INSERT)
-        row.before = cellsAt(at, operation.columns, sqlite3changeset_old);
+        row.before = cellsAt(at, count, sqlite3changeset_old);
     if (operation.code != SQLITE_DELETE)
-        row.after = cellsAt(at, operation.columns, sqlite3changeset_new);
+        row.after = cellsAt(at, count, sqlite3changeset_new);
     if (!hasWholeKey(row, std::size_t(operation.columns)))
         refuse();
     return row;
@@ -192,7 +200,7 @@ int noteConflict(void *context, int kind, sqlite3_changeset_iter *at)
     }
     auto &conflict = applied.conflict;
     try {
-        const auto row = rowAt(at);
+        const auto row = rowAt(at, Cells::OfTheKey);
         conflict = Conflict{std::string(row.table), recordOf(row)};
     } catch (const std::exception &) {
         conflict = Conflict{{}, {RecordType::Project, 1}};
@@ -240,13 +248,28 @@ RecordRef recordOf(const ChangedRow &row)
 void forEachChange(std::span<const std::uint8_t> changeset,
                    const std::function<void(const ChangedRow &)> &each)
 {
-    walk(changeset, [&](sqlite3_changeset_iter *at) { each(rowAt(at)); });
+    walk(changeset, [&](sqlite3_changeset_iter *at) { each(rowAt(at, Cells::All)); });
+}
+
+void forEachKey(std::span<const std::uint8_t> changeset,
+                const std::function<void(const ChangedRow &)> &each)
+{
+    walk(changeset, [&](sqlite3_changeset_iter *at) { each(rowAt(at, Cells::OfTheKey)); });
+}
+
+void forEachChangeOf(std::span<const std::uint8_t> changeset, const std::set<RecordRef> &records,
+                     const std::function<void(const ChangedRow &)> &each)
+{
+    walk(changeset, [&](sqlite3_changeset_iter *at) {
+        if (records.contains(recordOf(rowAt(at, Cells::OfTheKey))))
+            each(rowAt(at, Cells::All));
+    });
 }
 
 std::vector<RecordRef> touchedBy(std::span<const std::uint8_t> changeset)
 {
     std::vector<RecordRef> touched;
-    forEachChange(changeset, [&](const ChangedRow &row) { touched.push_back(recordOf(row)); });
+    forEachKey(changeset, [&](const ChangedRow &row) { touched.push_back(recordOf(row)); });
     std::sort(touched.begin(), touched.end());
     touched.erase(std::unique(touched.begin(), touched.end()), touched.end());
     return touched;

@@ -9,6 +9,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 
@@ -55,6 +56,12 @@ RecordRef recordOf(const ChangedRow &row);
 /// Calls `each` for every row; throws `UnreadableInput` when the bytes are no changeset of ours.
 void forEachChange(std::span<const std::uint8_t> changeset,
                    const std::function<void(const ChangedRow &)> &each);
+/// The same with the cells of the keys only, which is much quicker.
+void forEachKey(std::span<const std::uint8_t> changeset,
+                const std::function<void(const ChangedRow &)> &each);
+/// The same for rows of these records only; of the others it reads no more than the key.
+void forEachChangeOf(std::span<const std::uint8_t> changeset, const std::set<RecordRef> &records,
+                     const std::function<void(const ChangedRow &)> &each);
 
 /// The records that a changeset touches, each once, in order.
 std::vector<RecordRef> touchedBy(std::span<const std::uint8_t> changeset);

@@ -6,6 +6,7 @@
 #include "core/storage/ConflictTable.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <nlohmann/json.hpp>
 
@@ -137,6 +138,53 @@ void addRow(JournalChange &change, const ChangedRow &row)
     }
 }
 
+/// What was decided stands in the change's label, what came of it in the records.
+bool isTold(const ChangedRow &row)
+{
+    return row.table != conflictTable;
+}
+
+/// In order, each once.
+std::vector<RecordRef> toldRecords(std::span<const std::uint8_t> changeset)
+{
+    std::vector<RecordRef> told;
+    forEachKey(changeset, [&](const ChangedRow &row) {
+        if (isTold(row))
+            told.push_back(recordOf(row));
+    });
+    std::sort(told.begin(), told.end());
+    told.erase(std::unique(told.begin(), told.end()), told.end());
+    return told;
+}
+
+/// Puts the rows of a changeset together to the records that they are of.
+class Gathering {
+public:
+    void add(const ChangedRow &row)
+    {
+        if (!isTold(row))
+            return;
+        const RecordRef ref = recordOf(row);
+        const auto at = m_changes.try_emplace(ref, JournalChange{ref, RowChange::Update, {}}).first;
+        addRow(at->second, row);
+        if (row.recordTable && row.recordTable->collection())
+            m_items.push_back(itemOf(ref, row));
+    }
+
+    std::vector<JournalChange> take()
+    {
+        addItems(m_changes, std::move(m_items));
+        std::vector<JournalChange> list;
+        for (auto &[ref, change] : m_changes)
+            list.push_back(std::move(change));
+        return list;
+    }
+
+private:
+    std::map<RecordRef, JournalChange> m_changes;
+    std::vector<Item> m_items;
+};
+
 } // namespace
 
 std::optional<std::string> valueText(const Field *field, const Cell &cell)
@@ -146,23 +194,26 @@ std::optional<std::string> valueText(const Field *field, const Cell &cell)
 
 std::vector<JournalChange> journalChanges(std::span<const std::uint8_t> changeset)
 {
-    std::map<RecordRef, JournalChange> changes;
-    std::vector<Item> items;
-    forEachChange(changeset, [&](const ChangedRow &row) {
-        // What was decided stands in the change's label, what came of it in the records.
-        if (row.table == conflictTable)
-            return;
-        const RecordRef ref = recordOf(row);
-        const auto at = changes.try_emplace(ref, JournalChange{ref, RowChange::Update, {}}).first;
-        addRow(at->second, row);
-        if (row.recordTable && row.recordTable->collection())
-            items.push_back(itemOf(ref, row));
-    });
-    addItems(changes, std::move(items));
-    std::vector<JournalChange> list;
-    for (auto &[ref, change] : changes)
-        list.push_back(std::move(change));
-    return list;
+    Gathering gathering;
+    forEachChange(changeset, [&](const ChangedRow &row) { gathering.add(row); });
+    return gathering.take();
+}
+
+SomeChanges someJournalChanges(std::span<const std::uint8_t> changeset, std::size_t most,
+                               std::optional<RecordRef> first)
+{
+    auto told = toldRecords(changeset);
+    const std::size_t all = told.size();
+    if (const auto found = std::find(told.begin(), told.end(), first); found != told.end())
+        std::rotate(told.begin(), found, std::next(found));
+    told.resize(std::min(all, most));
+    Gathering gathering;
+    forEachChangeOf(changeset, {told.begin(), told.end()},
+                    [&](const ChangedRow &row) { gathering.add(row); });
+    SomeChanges some{gathering.take(), all - told.size()};
+    std::ranges::stable_sort(some.changes, {},
+                             [&](const JournalChange &each) { return each.record != first; });
+    return some;
 }
 
 } // namespace lastrivet::storage

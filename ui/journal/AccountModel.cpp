@@ -11,8 +11,6 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// An import may touch thousands; nobody reads them here.
-constexpr std::size_t mostRecords = 200;
 constexpr RecordRef nothing{RecordType::Project, 0};
 
 /// A hash or a file's name may be longer than a line; elsewhere lines break between words.
@@ -39,21 +37,19 @@ AccountModel::AccountModel(QObject *parent)
 {
 }
 
-void AccountModel::show(const Records &records, std::vector<JournalChange> changes)
+void AccountModel::show(const Records &records, const SomeChanges &row)
 {
     beginResetModel();
     m_rows.clear();
-    m_records = int(changes.size());
-    const std::size_t others = changes.size() - std::min(changes.size(), mostRecords);
-    changes.erase(changes.end() - std::ptrdiff_t(others), changes.end());
-    for (const journal::RecordAccount &account : journal::accountOf(records, changes))
+    m_records = int(row.changes.size() + row.others);
+    for (const journal::RecordAccount &account : journal::accountOf(records, row.changes))
         add(account);
-    if (others > 0)
+    if (row.others > 0)
         m_rows.push_back(
             {false,
              nothing,
              {},
-             tr("and %n records more; a printed journal names them", nullptr, int(others))});
+             tr("and %n records more; a printed journal names them", nullptr, int(row.others))});
     endResetModel();
 }
 

@@ -23,8 +23,11 @@ public:
 
     explicit AccountModel(QObject *parent = nullptr);
 
-    /// Names the first few hundred records and counts the others.
-    void show(const Records &records, std::vector<JournalChange> changes);
+    /// An import may touch thousands; nobody reads them here.
+    static constexpr std::size_t mostRecords = 200;
+
+    /// Names the records that are given and counts the others.
+    void show(const Records &records, const SomeChanges &row);
     /// The record of a row or of the one that it belongs to; of none when it is not there any more.
     RecordRef recordAt(int row) const;
     int recordCount() const { return m_records; }

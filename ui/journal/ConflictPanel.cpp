@@ -151,17 +151,17 @@ void ConflictPanel::showSides()
 
 void ConflictPanel::showLeftOut(std::int64_t seq)
 {
-    std::vector<JournalChange> changes;
+    SomeChanges row;
     try {
         if (seq > 0)
-            changes = m_session.project().changesOf(seq);
+            row = m_session.project().someChangesOf(seq, AccountModel::mostRecords);
     } catch (const Fault &fault) {
         m_session.complain(inWords(Message{fault.what(), {}}));
     }
     for (QWidget *part :
          {static_cast<QWidget *>(m_leftOutHead), static_cast<QWidget *>(m_leftOutList)})
-        part->setVisible(!changes.empty());
-    m_leftOut->show(*m_session.records(), std::move(changes));
+        part->setVisible(!row.changes.empty());
+    m_leftOut->show(*m_session.records(), row);
 }
 
 void ConflictPanel::showButtons()

@@ -20,7 +20,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include <algorithm>
 #include <utility>
 
 namespace lastrivet::ui {
@@ -131,10 +130,8 @@ void JournalDetail::fill(const JournalEntry &entry)
                 tr("in the copy that wrote it %1").arg(inGroups(toQt(entry.origin_hash)));
     m_hash->setText(hash);
     try {
-        auto changes = m_session.project().changesOf(entry.seq);
-        std::ranges::stable_partition(
-            changes, [this](const JournalChange &each) { return each.record == m_about; });
-        m_account->show(*m_session.records(), std::move(changes));
+        m_account->show(*m_session.records(), m_session.project().someChangesOf(
+                                                  entry.seq, AccountModel::mostRecords, m_about));
     } catch (const Fault &fault) {
         m_account->show(*m_session.records(), {});
         m_session.complain(inWords(Message{fault.what(), {}}));

@@ -270,11 +270,15 @@ void JournalPage::showEverything()
 
 void JournalPage::choose(int row)
 {
-    if (row >= 0 && row < m_model->rowCount()) {
-        m_list->setCurrentIndex(m_model->index(row, 0));
-        m_list->scrollTo(m_model->index(row == m_model->firstEntry() ? 0 : row, 0));
-    }
-    showChosen();
+    const QModelIndex wanted =
+        row >= 0 && row < m_model->rowCount() ? m_model->index(row, 0) : QModelIndex();
+    // Another row is shown as soon as it is the current one.
+    if (!wanted.isValid() || wanted == m_list->currentIndex())
+        showChosen();
+    if (!wanted.isValid())
+        return;
+    m_list->setCurrentIndex(wanted);
+    m_list->scrollTo(m_model->index(row == m_model->firstEntry() ? 0 : row, 0));
 }
 
 void JournalPage::showChosen()

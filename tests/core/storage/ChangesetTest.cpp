@@ -7,6 +7,7 @@
 #include "core/storage/Migration.h"
 
 #include <catch2/catch.hpp>
+#include <fmt/format.h>
 
 using namespace lastrivet;
 using namespace lastrivet::storage;
@@ -86,6 +87,29 @@ TEST_CASE("Numbers that nest without end, or are none, are told as the text that
 TEST_CASE("A record is touched once, however many of its rows a change has")
 {
     CHECK(touchedBy(recorded()) == std::vector<RecordRef>{{RecordType::Person, 5}});
+}
+
+TEST_CASE("Of a change of many records some are read, the one that is asked for first")
+{
+    Database database;
+    runSteps(database);
+    ChangeRecording recording(database);
+    for (const int id : {3, 4, 5, 6})
+        database.run(
+            fmt::format(R"(INSERT INTO "person" ("id","name") VALUES ({0},'Robin {0}'))", id));
+    database.run(R"(INSERT INTO "person_roles" VALUES (6,'builder'))");
+    const auto bytes = recording.changeset();
+    const auto some = someJournalChanges(bytes, 2, RecordRef{RecordType::Person, 6});
+    REQUIRE(some.changes.size() == 2);
+    CHECK(some.others == 2);
+    CHECK(some.changes[0].record == RecordRef{RecordType::Person, 6});
+    CHECK(some.changes[0].fields.size() == 2);
+    CHECK(some.changes[1].record == RecordRef{RecordType::Person, 3});
+    const auto whole = someJournalChanges(bytes, 9, RecordRef{RecordType::Person, 7});
+    CHECK(whole.changes.size() == 4);
+    CHECK(whole.changes.front().record == RecordRef{RecordType::Person, 3});
+    CHECK(whole.others == 0);
+    CHECK(someJournalChanges(bytes, 0, std::nullopt).others == 4);
 }
 
 TEST_CASE("A change of a table with more columns than there are is not read")
