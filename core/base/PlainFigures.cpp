@@ -31,22 +31,31 @@ std::size_t spaceAtFront(std::string_view text)
     return 0;
 }
 
-/// Between two figures a space parts thousands: "12 250". Nothing for "84 5" and "1 1/2".
+/// Between two figures a space parts thousands: "12 250". Nothing for "84 5", "1500 250", "1.5 250"
+/// and "1 1/2".
 std::optional<std::string> withoutSpaces(std::string_view text)
 {
+    constexpr std::size_t group = 3;
     std::string plain;
     bool isParted = false;
+    bool areDecimals = false;
+    std::size_t figures = 0;
     while (!text.empty()) {
-        const auto space = spaceAtFront(text);
-        if (space > 0) {
+        if (const auto space = spaceAtFront(text); space > 0) {
             isParted = true;
             text.remove_prefix(space);
             continue;
         }
-        const bool isBehindFigure = !plain.empty() && isDigit(plain.back());
-        if (isParted && isBehindFigure && isDigit(text.front()) && figuresAtFront(text) != 3)
-            return std::nullopt;
+        const bool isFigure = isDigit(text.front());
+        if (isParted && isFigure && figures > 0) {
+            if (areDecimals || figures > group || figuresAtFront(text) != group)
+                return std::nullopt;
+            figures = 0;
+        }
         isParted = false;
+        if (!isFigure)
+            areDecimals = text.front() == '.' || text.front() == ',';
+        figures = isFigure ? figures + 1 : 0;
         plain += text.front();
         text.remove_prefix(1);
     }

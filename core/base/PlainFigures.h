@@ -10,7 +10,7 @@ namespace lastrivet {
 
 /// What a person typed as a number with its unit, without spaces of any kind and with a point where
 /// a comma stood. Nothing when the comma could be a thousand as well: "1,850"; nor when a space
-/// between two figures parts no thousands: "84 5", "1 1/2".
+/// between two figures parts no thousands: "84 5", "1500 250", "1 1/2".
 std::optional<std::string> plainFigures(std::string_view text);
 
 } // namespace lastrivet

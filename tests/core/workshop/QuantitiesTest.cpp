@@ -66,6 +66,9 @@ TEST_CASE("A space between figures parts thousands, and nothing else")
     CHECK_FALSE(read("84 5"));
     CHECK_FALSE(read("12 2500"));
     CHECK_FALSE(read("0 50"));
+    CHECK_FALSE(read("1500 250"));
+    CHECK_FALSE(read("1.5 250"));
+    CHECK_FALSE(read("12,5 250"));
 }
 
 TEST_CASE("A torque is read however its unit is put")
