@@ -118,7 +118,8 @@ Message askWhich(const std::string &figures)
 
 } // namespace
 
-Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view usualCurrency)
+Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view usualCurrency,
+                                         DecimalSign sign)
 {
     std::string_view rest = trimmed(line);
     std::string amount = takeCurrency(rest);
@@ -128,7 +129,7 @@ Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view
     if (mayBeTwoNumbers(figures, decimals) && behindIt.empty())
         return askWhich(figures);
     amount += (amount.empty() ? "" : " ") + figures + (behindIt.empty() ? "" : " ") + behindIt;
-    const auto money = readMoney(amount, usualCurrency);
+    const auto money = readMoney(amount, usualCurrency, sign);
     if (!money)
         return money.reason();
     if (isTimesPrice(rest))

@@ -11,8 +11,9 @@
 #include <array>
 #include <charconv>
 #include <fmt/format.h>
+#include <iterator>
 #include <optional>
-#include <vector>
+#include <utility>
 
 namespace lastrivet::stores {
 
@@ -86,76 +87,102 @@ std::string takeCurrency(std::string_view &text, std::string_view usual)
     return upper(trimmed(usual));
 }
 
-/// Without what only parts thousands: spaces of any kind and apostrophes.
-std::string withoutSpaces(std::string_view text)
+/// With one kind of space and one of apostrophe.
+std::string withPlainSpaces(std::string_view text)
 {
-    std::string plain;
-    while (!text.empty()) {
-        bool isSpace = false;
-        for (const std::string_view space : {" ", "'", "\u00a0", "\u202f", "\u2009"}) {
-            if (text.starts_with(space)) {
-                text.remove_prefix(space.size());
-                isSpace = true;
-                break;
-            }
-        }
-        if (!isSpace) {
-            plain += text.front();
-            text.remove_prefix(1);
-        }
+    constexpr std::array<std::pair<std::string_view, char>, 4> kinds{
+        {{"\u00a0", ' '}, {"\u202f", ' '}, {"\u2009", ' '}, {"\u2019", '\''}}};
+    std::string plain(text);
+    for (const auto &[kind, sign] : kinds) {
+        for (auto at = plain.find(kind); at != std::string::npos; at = plain.find(kind, at))
+            plain.replace(at, kind.size(), 1, sign);
     }
     return plain;
+}
+
+constexpr std::size_t groupSize = 3;
+
+/// "1234", "12 250", "1.234.567": in groups of three, which one sign alone parts, or in none.
+bool areGroups(std::string_view whole)
+{
+    const auto first = whole.find_first_not_of("0123456789");
+    if (first == std::string_view::npos)
+        return true;
+    if (first == 0 || first > groupSize)
+        return false;
+    for (auto at = first; at < whole.size(); at += groupSize + 1) {
+        const auto group = whole.substr(at + 1, groupSize);
+        if (whole[at] != whole[first] || group.size() != groupSize || !isAllDigits(group))
+            return false;
+    }
+    return true;
+}
+
+/// "1,234": one sign, and before and behind it what thousands are parted into.
+bool mayPartThousands(std::string_view text, std::size_t mark)
+{
+    const auto whole = text.substr(0, mark);
+    const auto behind = text.substr(mark + 1);
+    return isAllDigits(whole) && whole.size() <= groupSize && whole.front() != '0' &&
+           isAllDigits(behind) && behind.size() == groupSize;
+}
+
+DecimalSign signOf(char mark)
+{
+    return mark == ',' ? DecimalSign::Comma : DecimalSign::Point;
+}
+
+/// What the last stop or comma of an amount says.
+enum class Mark { Decimals, Thousands, Either };
+
+Mark meaningOf(std::string_view text, std::size_t mark, int decimals, DecimalSign sign)
+{
+    const auto first = text.find_first_of(".,");
+    if (first != mark)
+        return text[first] == text[mark] ? Mark::Thousands : Mark::Decimals;
+    if (!mayPartThousands(text, mark) || signOf(text[mark]) == sign)
+        return Mark::Decimals;
+    const bool hasThree = decimals >= int(groupSize);
+    if (sign != DecimalSign::Unknown)
+        return hasThree ? Mark::Either : Mark::Thousands;
+    // With a stop it is as `figureOf` has it.
+    if (hasThree && text[mark] == '.')
+        return Mark::Decimals;
+    return decimals == 0 ? Mark::Thousands : Mark::Either;
 }
 
 struct Figures {
     std::string whole;
     std::string decimals;
+    /// The decimals may be the last three figures of thousands.
+    bool is_either = false;
+
+    std::string together() const { return whole + decimals; }
 };
 
-bool areGroups(std::string_view whole)
+std::optional<Figures> figuresIn(std::string_view text, int decimals, DecimalSign sign)
 {
-    constexpr std::size_t group = 3;
-    auto end = whole.size();
-    for (auto mark = whole.find_last_of(".,"); mark != std::string_view::npos;
-         mark = mark == 0 ? std::string_view::npos : whole.find_last_of(".,", mark - 1)) {
-        if (end - mark - 1 != group)
-            return false;
-        end = mark;
-    }
-    return end > 0 && end <= group;
-}
-
-/// Where the decimals begin, if there are any: at the last stop or comma, when it does not part
-/// thousands.
-std::optional<std::size_t> decimalMark(std::string_view text, int decimals)
-{
-    constexpr std::size_t group = 3;
-    const auto last = text.find_last_of(".,");
-    if (last == std::string_view::npos)
-        return std::nullopt;
-    const auto first = text.find_first_of(".,");
-    if (first != last)
-        return text[first] != text[last] ? std::optional(last) : std::nullopt;
-    const bool isGroup = text.size() - last - 1 == group && decimals != int(group) && last > 0 &&
-                         last <= group && text[0] != '0';
-    return isGroup ? std::nullopt : std::optional(last);
-}
-
-std::optional<Figures> figuresIn(std::string_view text, int decimals)
-{
-    const auto mark = decimalMark(text, decimals);
-    const auto whole = text.substr(0, mark.value_or(text.size()));
+    auto mark = text.find_last_of(".,");
     Figures figures;
-    if (whole.find_first_of(".,") != std::string_view::npos && !areGroups(whole))
+    if (mark != std::string_view::npos) {
+        const auto meaning = meaningOf(text, mark, decimals, sign);
+        figures.is_either = meaning == Mark::Either;
+        mark = meaning == Mark::Thousands ? std::string_view::npos : mark;
+    }
+    const auto whole = text.substr(0, mark);
+    if (!areGroups(whole))
         return std::nullopt;
-    std::copy_if(whole.begin(), whole.end(), std::back_inserter(figures.whole),
-                 [](char c) { return c != '.' && c != ','; });
-    if (mark)
-        figures.decimals = text.substr(*mark + 1);
-    const auto all = figures.whole + figures.decimals;
-    if (all.empty() || !std::all_of(all.begin(), all.end(), isDigit))
-        return std::nullopt;
-    return figures;
+    std::copy_if(whole.begin(), whole.end(), std::back_inserter(figures.whole), isDigit);
+    if (mark != std::string_view::npos)
+        figures.decimals = text.substr(mark + 1);
+    return isAllDigits(figures.together()) ? std::optional(figures) : std::nullopt;
+}
+
+Message askWhich(const std::string &written, const Figures &figures, DecimalSign sign)
+{
+    const std::string mark = sign == DecimalSign::Comma ? "," : ".";
+    return {"“{0}” may be {1} or {2}; write {1} when that is meant.",
+            {written, figures.together(), figures.whole + mark + figures.decimals}};
 }
 
 } // namespace
@@ -182,26 +209,42 @@ std::string figureOf(const Money &money)
     return isNegative ? "-" + figures : figures;
 }
 
-Result<Money, Message> readMoney(std::string_view text, std::string_view usual)
+DecimalSign decimalSignIn(std::string_view text)
+{
+    const std::string plain = withPlainSpaces(text);
+    std::string_view rest = trimmed(plain);
+    takeCurrency(rest, "USD");
+    const auto mark = rest.find_last_of(".,");
+    if (mark == std::string_view::npos || !figuresIn(rest, int(groupSize), signOf(rest[mark])))
+        return DecimalSign::Unknown;
+    const auto first = rest.find_first_of(".,");
+    if (first != mark && rest[first] == rest[mark])
+        return rest[mark] == ',' ? DecimalSign::Point : DecimalSign::Comma;
+    return mayPartThousands(rest, mark) ? DecimalSign::Unknown : signOf(rest[mark]);
+}
+
+Result<Money, Message> readMoney(std::string_view text, std::string_view usual, DecimalSign sign)
 {
     const std::string written(trimmed(text));
-    std::string_view rest = written;
+    const std::string plain = withPlainSpaces(written);
+    std::string_view rest = trimmed(plain);
     const auto currency = takeCurrency(rest, usual);
     const int decimals = decimalsOf(currency);
-    const auto plain = withoutSpaces(rest);
-    if (plain.starts_with('-') || plain.starts_with("\u2212"))
+    if (rest.starts_with('-') || rest.starts_with("\u2212"))
         return Message{"“{0}” is below zero: amounts are of what was paid.", {written}};
-    auto figures = figuresIn(plain, decimals);
+    auto figures = figuresIn(rest, decimals, sign);
     if (!figures)
         return Message{"“{0}” is no amount; write it like 12.50.", {written}};
     if (!isCurrency(currency) && currency != upper(trimmed(usual)))
         return Message{"“{0}”: {1} is the code of no currency.", {written, currency}};
     if (currency.empty())
         return Message{"“{0}” names no currency; write it behind, in three letters.", {written}};
+    if (figures->is_either)
+        return askWhich(written, *figures, sign);
     if (figures->decimals.size() > std::size_t(decimals))
         return Message{"“{0}” has more decimals than {1} has.", {written, currency}};
     figures->decimals.resize(std::size_t(decimals), '0');
-    const auto all = figures->whole + figures->decimals;
+    const auto all = figures->together();
     std::int64_t minor = 0;
     const auto [end, error] = std::from_chars(all.data(), all.data() + all.size(), minor);
     if (error != std::errc{} || minor > largestId)

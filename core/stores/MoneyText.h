@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/DecimalSign.h"
 #include "core/base/Message.h"
 #include "core/base/Money.h"
 #include "core/base/Result.h"
@@ -17,10 +18,18 @@ int decimalsOf(std::string_view currency);
 /// The amount without its currency, with a full stop: "1234.50", "-3.05", of yen "1200". Exact.
 std::string figureOf(const Money &money);
 
-/// Reads an amount as people write it: "1,234.50", "1.234,5 EUR", "EUR 12", "12". A single stop or
-/// comma before exactly three figures parts thousands, unless the currency has three decimals.
-/// `usual` is the currency of amounts that name none. Says in one sentence what is wrong: no
-/// amount, below zero, more decimals than there are, no currency, too large to be kept.
-Result<Money, Message> readMoney(std::string_view text, std::string_view usual);
+/// Reads an amount as people write it: "1,234.50", "1.234,5 EUR", "EUR 12", "12 250".
+///
+/// `sign` is what the person has before decimals. In "1,789" it tells whether there are three of
+/// them or a thousand; where it is unknown, and the currency has decimals, that is asked, but for
+/// the three of "1.789 KWD". `usual` is the currency of amounts that name none. Says in one
+/// sentence what is wrong: no amount, below zero, two readings, more decimals than there are, no
+/// currency, too large to be kept.
+Result<Money, Message> readMoney(std::string_view text, std::string_view usual,
+                                 DecimalSign sign = DecimalSign::Unknown);
+
+/// The sign for decimals of whoever wrote this amount: `Comma` for "1.234,5" and "0,95", `Unknown`
+/// for "12", "1,234" and for what is no amount.
+DecimalSign decimalSignIn(std::string_view text);
 
 } // namespace lastrivet::stores

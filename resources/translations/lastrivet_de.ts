@@ -7636,6 +7636,10 @@
         <source>“{0}” was printed since: what a paper says is not taken back by undo. The journal takes single changes back, by a new one.</source>
         <translation>„{0}“ wurde seither gedruckt: Was auf einem Papier steht, nimmt „Rückgängig“ nicht zurück. Das Journal nimmt einzelne Änderungen durch eine neue zurück.</translation>
     </message>
+    <message>
+        <source>“{0}” may be {1} or {2}; write {1} when that is meant.</source>
+        <translation>„{0}“ kann {1} oder {2} sein; schreiben Sie {1}, wenn das gemeint ist.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7636,6 +7636,10 @@
         <source>“{0}” was printed since: what a paper says is not taken back by undo. The journal takes single changes back, by a new one.</source>
         <translation>«&#xa0;{0}&#xa0;» a été imprimé depuis&#xa0;: ce que dit un papier ne s’annule pas. Le registre annule des modifications une à une, par une nouvelle.</translation>
     </message>
+    <message>
+        <source>“{0}” may be {1} or {2}; write {1} when that is meant.</source>
+        <translation>«&#xa0;{0}&#xa0;» peut être {1} ou {2}&#xa0;; écrivez {1} si c’est ce qui est voulu.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

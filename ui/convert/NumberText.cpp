@@ -40,7 +40,7 @@ QString bothReadings(const QString &first, const QString &rest)
 
 bool hasDecimalComma()
 {
-    return QLocale().decimalPoint() == QLatin1String(",");
+    return decimalSign() == DecimalSign::Comma;
 }
 
 } // namespace
@@ -68,6 +68,14 @@ QString plainNumber(double value, int decimals)
 QString countText(std::int64_t count)
 {
     return QLocale().toString(qlonglong(count));
+}
+
+DecimalSign decimalSign()
+{
+    const QString sign = QLocale().decimalPoint();
+    if (sign == QLatin1String(","))
+        return DecimalSign::Comma;
+    return sign == QLatin1String(".") ? DecimalSign::Point : DecimalSign::Unknown;
 }
 
 std::string withPoint(const QString &typed)

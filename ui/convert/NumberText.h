@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/DecimalSign.h"
 #include "core/base/Message.h"
 #include "core/base/Result.h"
 
@@ -22,6 +23,9 @@ QString plainNumber(double value, int decimals = 3);
 
 /// A count, its thousands parted as the person's language does: it is never typed again.
 QString countText(std::int64_t count);
+
+/// What stands before decimals in the person's language.
+DecimalSign decimalSign();
 
 /// What a person typed, with a point for the language's own sign for decimals: where that is a
 /// comma, it is never a thousand, because "1,125" was shown like this; and "1.125" could be one,

@@ -3,6 +3,7 @@
 #include "ui/stores/StoreSections.h"
 
 #include "core/stores/ExpenseLine.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/parts/SectionForms.h"
 #include "ui/shell/Session.h"
@@ -95,13 +96,15 @@ std::int64_t newTool(Edit &edit, Id<Component>, const std::string &words)
 
 QString whyNotExpense(const Session &session, const QString &words)
 {
-    const auto read = stores::readExpenseLine(toStd(words), session.records()->project.currency);
+    const auto read =
+        stores::readExpenseLine(toStd(words), session.records()->project.currency, decimalSign());
     return read ? QString() : inWords(read.reason());
 }
 
 std::int64_t newExpense(Edit &edit, Id<Component>, const std::string &words)
 {
-    Expense expense = *stores::readExpenseLine(words, edit.records().project.currency);
+    Expense expense =
+        *stores::readExpenseLine(words, edit.records().project.currency, decimalSign());
     expense.spent_on = edit.today();
     return edit.put(std::move(expense)).value();
 }

@@ -136,7 +136,7 @@ private:
     {
         const std::string usual =
             m_currency.empty() ? m_session.records()->project.currency : m_currency;
-        const auto money = stores::readMoney(toStd(text), usual);
+        const auto money = stores::readMoney(toStd(text), usual, decimalSign());
         if (!money || (!m_currency.empty() && money->currency != m_currency)) {
             m_line->setText(m_shown);
             Q_EMIT refused(

@@ -34,6 +34,21 @@ std::size_t currencyColumn(CsvTable &table, CsvColumns &columns)
     return columns.size() - 1;
 }
 
+/// What its other prices say of "1,234": nothing, where they do not agree.
+DecimalSign signOfColumn(const CsvTable &table, std::size_t place)
+{
+    auto sign = DecimalSign::Unknown;
+    for (const auto &row : table.rows) {
+        const auto said = stores::decimalSignIn(row[place]);
+        if (said == DecimalSign::Unknown || said == sign)
+            continue;
+        if (sign != DecimalSign::Unknown)
+            return DecimalSign::Unknown;
+        sign = said;
+    }
+    return sign;
+}
+
 } // namespace
 
 void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual)
@@ -45,11 +60,12 @@ void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual)
     if (table.header[place] == *price)
         return;
     const auto currency = currencyColumn(table, columns);
+    const auto sign = signOfColumn(table, place);
     for (auto &row : table.rows) {
         const std::string own(trimmed(row[currency]));
         if (trimmed(row[place]).empty())
             continue;
-        const auto money = stores::readMoney(row[place], own.empty() ? usual : own);
+        const auto money = stores::readMoney(row[place], own.empty() ? usual : own, sign);
         if (!money) {
             // Left as it is, a whole number would pass for minor units.
             if (isWhole(row[place]))

@@ -9,23 +9,26 @@
 #include <catch2/catch.hpp>
 
 #include <limits>
+#include <string>
 
 using namespace lastrivet;
 using namespace lastrivet::stores;
 
 namespace {
 
-std::int64_t minor(std::string_view text, std::string_view usual = "EUR")
+std::int64_t minor(std::string_view text, std::string_view usual = "EUR",
+                   DecimalSign sign = DecimalSign::Unknown)
 {
-    const auto money = readMoney(text, usual);
+    const auto money = readMoney(text, usual, sign);
     INFO(text);
     REQUIRE(money);
     return money->minor_units;
 }
 
-std::string why(std::string_view text, std::string_view usual = "EUR")
+std::string why(std::string_view text, std::string_view usual = "EUR",
+                DecimalSign sign = DecimalSign::Unknown)
 {
-    const auto money = readMoney(text, usual);
+    const auto money = readMoney(text, usual, sign);
     INFO(text);
     REQUIRE_FALSE(money);
     return english(money.reason());
@@ -44,7 +47,8 @@ TEST_CASE("An amount is read as people write it, in any of the usual ways to par
     CHECK(minor("1 234,50") == 123450);
     CHECK(minor("1\u00a0234,50") == 123450);
     CHECK(minor("1'234.50") == 123450);
-    CHECK(minor("1.234") == 123400);
+    CHECK(minor("1’234.50") == 123450);
+    CHECK(minor("12 250") == 1225000);
     CHECK(minor("1,234,567") == 123456700);
     CHECK(minor("0.1") == 10);
     CHECK(minor(".50") == 50);
@@ -62,12 +66,46 @@ TEST_CASE("The currency stands before or behind the amount, or is the usual one"
     CHECK(why("$12", "EUR") == "“$12” is no amount; write it like 12.50.");
 }
 
+TEST_CASE("Whether one sign parts thousands is told by what the person has before decimals")
+{
+    using enum DecimalSign;
+    CHECK(minor("1.789 €", "EUR", Comma) == 178900);
+    CHECK(minor("1,789 €", "EUR", Point) == 178900);
+    CHECK(why("1,789 €", "EUR", Comma) == "“1,789 €” has more decimals than EUR has.");
+    CHECK(why("1.789", "USD", Point) == "“1.789” has more decimals than USD has.");
+    CHECK(why("1,789 €") == "“1,789 €” may be 1789 or 1.789; write 1789 when that is meant.");
+    CHECK(why("1.789") == "“1.789” may be 1789 or 1.789; write 1789 when that is meant.");
+    CHECK(minor("1,789", "KWD", Comma) == 1789);
+    CHECK(why("1.789", "KWD", Comma) ==
+          "“1.789” may be 1789 or 1,789; write 1789 when that is meant.");
+    CHECK(why("1,234 JPY", "EUR", Comma) == "“1,234 JPY” has more decimals than JPY has.");
+    for (const auto sign : {Unknown, Point, Comma}) {
+        CHECK(minor("1.234,50", "EUR", sign) == 123450);
+        CHECK(minor("12,50", "EUR", sign) == 1250);
+        CHECK(minor("12.50", "EUR", sign) == 1250);
+        CHECK(why("0,125", "EUR", sign) == "“0,125” has more decimals than EUR has.");
+    }
+}
+
+TEST_CASE("An amount may say which sign its writer has before decimals")
+{
+    using enum DecimalSign;
+    for (const auto *text : {"1.234,50", "0,95 USD", "12,5", "1.234.567", "0,125"})
+        CHECK(decimalSignIn(text) == Comma);
+    for (const auto *text : {"1,234.50", "$0.95", "1'234.50", "1,234,567"})
+        CHECK(decimalSignIn(text) == Point);
+    for (const auto *text : {"1,234", "1.234 €", "12", "", "12.03.2026", "free"})
+        CHECK(decimalSignIn(text) == Unknown);
+}
+
 TEST_CASE("What is no amount is told in one sentence")
 {
     CHECK(why("-20") == "“-20” is below zero: amounts are of what was paid.");
     CHECK(why("EUR -20") == "“EUR -20” is below zero: amounts are of what was paid.");
     CHECK(why("twelve") == "“twelve” is no amount; write it like 12.50.");
     CHECK(why("") == "“” is no amount; write it like 12.50.");
+    for (const auto *text : {"1500 250", "12 50", "1 2345", "1.234 567", "12.50 250", "1  250"})
+        CHECK(why(text) == "“" + std::string(text) + "” is no amount; write it like 12.50.");
     CHECK(why("1,23,45") == "“1,23,45” is no amount; write it like 12.50.");
     CHECK(why("12.5055 ") == "“12.5055” has more decimals than EUR has.");
     CHECK(why("12.5", "JPY") == "“12.5” has more decimals than JPY has.");

@@ -50,8 +50,12 @@ TEST_CASE("What is no whole number is called that, and two readings of one are b
     const QLocale before;
     QLocale::setDefault(QLocale(QStringLiteral("de_DE")));
     type(RecordType::Fastener, bolt.value(), "torque_max", "1.250");
-    QLocale::setDefault(before);
     CHECK(complained == QStringLiteral("“1250 or 1,250” is no number."));
+    type(RecordType::PartLine, line.value(), "unit_price", "1,789 EUR");
+    CHECK(complained == QStringLiteral("“1,789 EUR” has more decimals than EUR has."));
+    type(RecordType::PartLine, line.value(), "unit_price", "1.789 EUR");
+    QLocale::setDefault(before);
+    CHECK(session->records()->find(line)->unit_price == 178900);
     CHECK_FALSE(session->records()->find(bolt)->torque_max.has_value());
 }
 

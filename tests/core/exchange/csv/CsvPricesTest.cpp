@@ -48,6 +48,20 @@ TEST_CASE("A row's own currency says how its price is read; minor units of an ex
     CHECK(exported.rows[0][2] == "1250");
 }
 
+TEST_CASE("Whether a price is a thousand is told by the others of its column, or it is no price")
+{
+    const auto price = [](const std::string &others) {
+        auto table = read("name;quantity;Price\nMotor;1;1.789\n" + others);
+        auto columns = columnsByHeader(table, RecordType::PartLine);
+        rewritePrices(table, columns, "EUR");
+        return table.rows[0][2];
+    };
+    CHECK(price("Nut;1;0,95\nPin;1;12\n") == "178900");
+    CHECK(price("Nut;1;0.95\n") == "1.789");
+    CHECK(price("Nut;1;12\n") == "1.789");
+    CHECK(price("Nut;1;0,95\nPin;1;0.95\n") == "1.789");
+}
+
 TEST_CASE("A whole number whose currency nobody knows is not taken for minor units")
 {
     auto table = read("name,quantity,Price\nRib,1,12\nNut,1,-12\n");
