@@ -204,7 +204,8 @@ std::size_t EntryParser::takeFromNote(std::size_t i)
 }
 
 /// Which length of time is meant in a note without a colon: the one that ends the line, which is
-/// part of no sentence, else the first. The others are told. `count()` when there is none.
+/// part of no sentence, else the first; behind a span of the clock, which says it already, none is.
+/// The others are told. `count()` when there is none.
 std::size_t EntryParser::lengthMeant(std::size_t first)
 {
     const std::size_t end = m_words.count();
@@ -218,7 +219,8 @@ std::size_t EntryParser::lengthMeant(std::size_t first)
         const bool isTime = length.isOfOneDay();
         if (isTime) {
             lengths.emplace_back(i, i + length.words);
-            meant = meant == end || i + length.words == end ? i : meant;
+            const bool isBetter = meant == end || i + length.words == end;
+            meant = isBetter && !m_isTimedByClock ? i : meant;
         }
         const bool isWith = !isTime && words::isOneOf(m_words.folded(i), words::with);
         const std::size_t people = isWith ? readPeople(m_words, i, end, m_records).words : 0;

@@ -51,6 +51,9 @@ std::size_t EntryParser::takeDuration(std::size_t i)
     const auto typed = [&] { return m_words.joined(i, i + length.words); };
     if (length.words == 0)
         return 0;
+    if (m_isTimedByClock && Minutes{length.minutes} > *m_session.minutes)
+        addProblem("“{0}” is longer than from the one time of day to the other; it is what counts.",
+                   {typed()});
     if (length.isOfOneDay())
         m_session.minutes = Minutes{length.minutes};
     else if (length.minutes <= 0)

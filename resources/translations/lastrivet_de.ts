@@ -7640,6 +7640,10 @@
         <source>“{0}” may be {1} or {2}; write {1} when that is meant.</source>
         <translation>„{0}“ kann {1} oder {2} sein; schreiben Sie {1}, wenn das gemeint ist.</translation>
     </message>
+    <message>
+        <source>“{0}” is longer than from the one time of day to the other; it is what counts.</source>
+        <translation>„{0}“ ist länger als von der einen Uhrzeit zur anderen; diese Dauer gilt.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7640,6 +7640,10 @@
         <source>“{0}” may be {1} or {2}; write {1} when that is meant.</source>
         <translation>«&#xa0;{0}&#xa0;» peut être {1} ou {2}&#xa0;; écrivez {1} si c’est ce qui est voulu.</translation>
     </message>
+    <message>
+        <source>“{0}” is longer than from the one time of day to the other; it is what counts.</source>
+        <translation>«&#xa0;{0}&#xa0;» est plus long que d’une heure à l’autre&#xa0;; c’est cette durée qui compte.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -83,6 +83,26 @@ TEST_CASE("Of two lengths in a note the one that ends the line is meant, and the
     CHECK(bench.one("2h LA waited half an hour").note == "waited half an hour");
 }
 
+TEST_CASE("A length in the note does not stand in the place of a span of the clock")
+{
+    const EntryBench bench;
+    for (const std::string line :
+         {"9:00-11:30 LA waited half an hour", "9:00-11:30 LA waited half an hour for paint",
+          "von 9 bis 11:30 Uhr LA waited half an hour", "9:00 - 11:30 LA waited half an hour"}) {
+        INFO(line);
+        const auto reading = bench.read(line);
+        REQUIRE(reading.sessions.size() == 1);
+        CHECK(reading.sessions.front().minutes == Minutes{150});
+        CHECK(reading.sessions.front().note.starts_with("waited half an hour"));
+        REQUIRE(reading.problems.size() == 1);
+        CHECK(english(reading.problems.front()) ==
+              "“half an hour” is a second time; it goes into the note.");
+    }
+    // In front of the note it leaves the breaks out.
+    CHECK(bench.one("9:00-11:30 2h LA drilled").minutes == Minutes{120});
+    CHECK(bench.one("9:00-11:30 LA with Irja 45m drilled").minutes == Minutes{150});
+}
+
 TEST_CASE("The number of a chapter that is taken for a day of long ago is told")
 {
     EntryBench bench;
