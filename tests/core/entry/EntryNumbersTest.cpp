@@ -103,6 +103,17 @@ TEST_CASE("A length in the note does not stand in the place of a span of the clo
     CHECK(bench.one("9:00-11:30 LA with Irja 45m drilled").minutes == Minutes{150});
 }
 
+TEST_CASE("A length that is longer than its span of the clock is told")
+{
+    const EntryBench bench;
+    CHECK(bench.read("9:00-12:00 3h LA: x").problems.empty());
+    const auto longer = bench.read("9:00-12:00 4h LA: x");
+    REQUIRE(longer.problems.size() == 1);
+    CHECK(english(longer.problems.front()) == "“4h” is longer than from the one time of day to the "
+                                              "other; it is what counts.");
+    CHECK(longer.sessions.front().minutes == Minutes{240});
+}
+
 TEST_CASE("The number of a chapter that is taken for a day of long ago is told")
 {
     EntryBench bench;
