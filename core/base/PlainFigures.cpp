@@ -72,7 +72,7 @@ bool couldBeThousand(std::string_view text, std::size_t comma)
 
 } // namespace
 
-std::optional<std::string> plainFigures(std::string_view text)
+std::optional<std::string> plainFigures(std::string_view text, DecimalSign sign)
 {
     const auto together = withoutSpaces(text);
     if (!together)
@@ -81,7 +81,8 @@ std::optional<std::string> plainFigures(std::string_view text)
     const auto comma = plain.find(',');
     if (comma == std::string::npos)
         return plain;
-    if (plain.find_first_of(",.", comma + 1) != std::string::npos || couldBeThousand(plain, comma))
+    const bool mayBeThousand = sign != DecimalSign::Comma && couldBeThousand(plain, comma);
+    if (mayBeThousand || plain.find_first_of(",.", comma + 1) != std::string::npos)
         return std::nullopt;
     plain[comma] = '.';
     return plain;

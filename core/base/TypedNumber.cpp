@@ -31,10 +31,18 @@ std::size_t lengthOfNumber(std::string_view text)
 
 } // namespace
 
-std::optional<double> takeNumber(std::string_view &text)
+std::optional<double> takeNumber(std::string_view &text, DecimalSign sign)
 {
+    constexpr std::string_view minus = "−";
+    if (text.starts_with(minus)) {
+        auto rest = text.substr(minus.size());
+        const bool isNumber = !rest.empty() && isDigit(rest.front());
+        const auto number = isNumber ? takeNumber(rest, sign) : std::nullopt;
+        text = number ? rest : text;
+        return number ? std::optional(-*number) : std::nullopt;
+    }
     const auto length = lengthOfNumber(text);
-    const auto figures = plainFigures(text.substr(0, length));
+    const auto figures = plainFigures(text.substr(0, length), sign);
     if (!figures)
         return std::nullopt;
     const char *begin = figures->data() + (figures->starts_with('+') ? 1 : 0);
@@ -47,15 +55,15 @@ std::optional<double> takeNumber(std::string_view &text)
     return number;
 }
 
-std::optional<std::pair<double, double>> takeRange(std::string_view &text)
+std::optional<std::pair<double, double>> takeRange(std::string_view &text, DecimalSign sign)
 {
     auto rest = text;
-    const auto least = takeNumber(rest);
-    for (const std::string_view between : {"-", "–", "to ", "bis ", "à "}) {
+    const auto least = takeNumber(rest, sign);
+    for (const std::string_view between : {"-", "–", "−", "—", "to ", "bis ", "à "}) {
         if (!least || !rest.starts_with(between))
             continue;
         rest = trimmed(rest.substr(between.size()));
-        const auto most = takeNumber(rest);
+        const auto most = takeNumber(rest, sign);
         if (!most)
             return std::nullopt;
         text = rest;

@@ -7644,6 +7644,14 @@
         <source>“{0}” is longer than from the one time of day to the other; it is what counts.</source>
         <translation>„{0}“ ist länger als von der einen Uhrzeit zur anderen; diese Dauer gilt.</translation>
     </message>
+    <message>
+        <source>The limits are in {0} and in {1}; write both in one unit.</source>
+        <translation>Die Grenzen sind in {0} und in {1}; schreiben Sie beide in einer Einheit.</translation>
+    </message>
+    <message>
+        <source>“{0}” was not understood: write limits as 1.4-1.6 mm, max 1.6 mm or 20 ± 0.5 mm.</source>
+        <translation>„{0}“ wurde nicht verstanden: Schreiben Sie Grenzen als 1,4-1,6 mm, max 1,6 mm oder 20 ± 0,5 mm.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7644,6 +7644,14 @@
         <source>“{0}” is longer than from the one time of day to the other; it is what counts.</source>
         <translation>«&#xa0;{0}&#xa0;» est plus long que d’une heure à l’autre&#xa0;; c’est cette durée qui compte.</translation>
     </message>
+    <message>
+        <source>The limits are in {0} and in {1}; write both in one unit.</source>
+        <translation>Les limites sont en {0} et en {1}&#xa0;; écrivez-les dans une seule unité.</translation>
+    </message>
+    <message>
+        <source>“{0}” was not understood: write limits as 1.4-1.6 mm, max 1.6 mm or 20 ± 0.5 mm.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’a pas été compris&#xa0;: écrivez les limites sous la forme 1,4-1,6 mm, max 1,6 mm ou 20 ± 0,5 mm.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

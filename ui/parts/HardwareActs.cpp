@@ -24,6 +24,9 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
+#include <string>
+#include <string_view>
 
 namespace lastrivet::ui::sections {
 
@@ -297,13 +300,19 @@ SectionAside *torquePanel(Session &session, QWidget *parent)
 QString whyNotMeasurement(const Session &, const QString &words)
 {
     const std::string line = toStd(words);
-    const auto read = measuring::readMeasurementLine(line);
+    const auto read = measuring::readMeasurementLine(line, decimalSign());
     if (!read)
         return inWords(read.reason());
     const bool isInInches = read->unit == "in" || read->unit == "\"";
     if (isInInches || (!read->minimum && !read->maximum))
         return {};
-    return whyTwoReadings(partsOfLine(line).back());
+    const auto parts = partsOfLine(line);
+    // Behind the name there may be two: "min 1.4, max 1.6 mm".
+    for (const std::string_view part : std::span(parts).subspan(parts.size() > 1 ? 1 : 0)) {
+        if (const QString why = whyTwoReadings(part); !why.isEmpty())
+            return why;
+    }
+    return {};
 }
 
 std::span<const SectionAct> measurementActs()

@@ -8,6 +8,7 @@
 #include "core/project/acts/DeviationActs.h"
 #include "core/project/acts/SquawkActs.h"
 #include "core/project/acts/WorkActs.h"
+#include "ui/convert/NumberText.h"
 
 #include <algorithm>
 #include <tuple>
@@ -152,7 +153,7 @@ std::int64_t newFastener(Edit &edit, Id<Component> part, const std::string &word
 
 std::int64_t newMeasurement(Edit &edit, Id<Component> part, const std::string &words)
 {
-    Measurement measurement = *measuring::readMeasurementLine(words);
+    Measurement measurement = *measuring::readMeasurementLine(words, decimalSign());
     measurement.component_id = part;
     return edit.put(std::move(measurement)).value();
 }

@@ -50,6 +50,53 @@ TEST_CASE("Limits may be written as what it is to be and how far off, or as a mo
     CHECK(readMeasurementLine("gap, max play")->what == "gap, max play");
 }
 
+TEST_CASE("A most and a least may be parted by a comma, and their unit may be said twice")
+{
+    for (const auto *line :
+         {"wall, min 1.4, max 1.6 mm", "wall, max 1.6 mm, min 1.4 mm", "wall, Min 1.4 mm, Max 1.6",
+          "wall, min 1.4 mm max 1.6 mm", "wall, 1.4 mm to 1.6 mm", "wall, >= 1.4 <= 1.6 mm",
+          "wall, mindestens 1,4, höchstens 1,6 mm", "wall, au moins 1,4 mm, au plus 1,6 mm",
+          "wall, 1.4 mm − 1.6 mm", "wall, 1.5 mm ± 0.1 mm", "wall, 1.5 +0.1/-0.1 mm"}) {
+        INFO(line);
+        const auto wall = readMeasurementLine(line);
+        REQUIRE(wall);
+        CHECK(wall->what == "wall");
+        CHECK(wall->minimum == 1.4);
+        CHECK(wall->maximum == 1.6);
+        CHECK(wall->unit == "mm");
+    }
+    CHECK(readMeasurementLine("wall, max 5, max 6 mm")->what == "wall, max 5");
+    CHECK(readMeasurementLine("travel, −2 to 2 mm")->minimum == -2.0);
+    CHECK(english(readMeasurementLine("wall, min 1.4 cm, max 16 mm").reason()) ==
+          "The limits are in cm and in mm; write both in one unit.");
+    CHECK(english(readMeasurementLine("wall, min 1.4 cm max 16 mm").reason()) ==
+          "“min 1.4 cm max 16 mm” was not understood: write limits as 1.4-1.6 mm, max 1.6 mm or "
+          "20 ± 0.5 mm.");
+}
+
+TEST_CASE("Limits around a value are the decimals that paper has, and no binary fractions")
+{
+    CHECK(readMeasurementLine("wall, 1.4 ± 0.1")->minimum == 1.3);
+    CHECK(readMeasurementLine("wall, 1.4 ± 0.1")->maximum == 1.5);
+    CHECK(readMeasurementLine("wall, 0.3 ± 0.1")->minimum == 0.2);
+    CHECK(readMeasurementLine("span, 2743.2 +0.3/-0.1 mm")->minimum == 2743.1);
+    CHECK(readMeasurementLine("span, 2743.2 +0.3/-0.1 mm")->maximum == 2743.5);
+    CHECK(readMeasurementLine("span, 2743.2 +0.3 / -0 mm")->minimum == 2743.2);
+}
+
+TEST_CASE("A comma that may part thousands is decimals where the person writes them so, or told")
+{
+    const auto read = readMeasurementLine("Wand, 1,250-1,400 mm", DecimalSign::Comma);
+    REQUIRE(read);
+    CHECK(read->minimum == 1.25);
+    CHECK(read->maximum == 1.4);
+    for (const auto sign : {DecimalSign::Unknown, DecimalSign::Point})
+        CHECK(english(readMeasurementLine("wall, > 1,850 mm", sign).reason()) ==
+              "“> 1,850 mm” was not understood: write limits as 1.4-1.6 mm, max 1.6 mm or 20 ± "
+              "0.5 mm.");
+    CHECK(readMeasurementLine("overhaul, 1,850 hours")->what == "overhaul, 1,850 hours");
+}
+
 TEST_CASE("A line without limits is all name, and limits the wrong way round are told")
 {
     const auto plain = readMeasurementLine("track of the main wheels, unloaded");
