@@ -4,6 +4,7 @@
 
 #include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
+#include "core/entry/Fold.h"
 #include "core/stores/MoneyText.h"
 
 #include <algorithm>
@@ -45,6 +46,11 @@ std::string_view withoutSignBehind(std::string_view word)
     for (const std::string_view sign : signs)
         word.remove_suffix(word.ends_with(sign) ? sign.size() : 0);
     return word;
+}
+
+std::string_view withoutSign(std::string_view word)
+{
+    return withoutSignInFront(withoutSignBehind(word));
 }
 
 /// "234" or "234,56", behind a blank that parts thousands.
@@ -96,15 +102,29 @@ bool mayBeTwoNumbers(std::string_view figures, int decimals)
     return mark == std::string_view::npos || figures.size() - mark - 1 != std::size_t(decimals);
 }
 
-/// "x 4.50 glue", behind a number that was no amount, but a count.
-bool isTimesPrice(std::string_view text)
+/// "x 4.50 glue" and "x rivets", behind a number that was no amount, but a count; no "x-ray".
+bool isTimes(std::string_view text)
 {
     for (const std::string_view times : {"x", "X", "×", "*"}) {
-        const auto price = trimmed(text.substr(std::min(times.size(), text.size())));
-        if (text.starts_with(times) && !price.empty() && isDigit(price.front()))
-            return true;
+        if (!text.starts_with(times))
+            continue;
+        const auto behindIt = text.substr(times.size());
+        return behindIt.starts_with(' ') || (!behindIt.empty() && isDigit(behindIt.front()));
     }
     return false;
+}
+
+/// What is bought by measure or by number, in small letters. Without `in`, which may be a word.
+constexpr std::array<std::string_view, 27> measures{
+    "mm",  "cm",     "m",   "km",  "ft",   "g",     "kg",  "lb",     "lbs",
+    "oz",  "ml",     "cl",  "l",   "m²",   "m2",    "gal", "v",      "pc",
+    "pcs", "pieces", "st.", "stk", "stk.", "stück", "pce", "pièces", "meter"};
+
+/// The "mm" of "10 mm drill", behind a number that was no amount.
+bool isMeasure(std::string_view word)
+{
+    const auto small = entry::folded(word);
+    return std::find(measures.begin(), measures.end(), small) != measures.end();
 }
 
 Message askWhich(const std::string &figures)
@@ -132,9 +152,13 @@ Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view
     const auto money = readMoney(amount, usualCurrency, sign);
     if (!money)
         return money.reason();
-    if (isTimesPrice(rest))
+    if (isTimes(rest))
         return Message{"“{0}” is a count and a price: write what was paid for all of them.",
                        {std::string(trimmed(line))}};
+    const bool saysMoney = amount != figures || withoutSign(figures) != figures;
+    if (!saysMoney && isMeasure(firstWord(rest)))
+        return Message{"“{0} {1}” is a measure and no amount: begin with what was paid.",
+                       {figures, std::string(firstWord(rest))}};
     Expense expense;
     expense.amount = money->minor_units;
     expense.currency = money->currency;

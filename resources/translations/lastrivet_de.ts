@@ -7652,6 +7652,10 @@
         <source>“{0}” was not understood: write limits as 1.4-1.6 mm, max 1.6 mm or 20 ± 0.5 mm.</source>
         <translation>„{0}“ wurde nicht verstanden: Schreiben Sie Grenzen als 1,4-1,6 mm, max 1,6 mm oder 20 ± 0,5 mm.</translation>
     </message>
+    <message>
+        <source>“{0} {1}” is a measure and no amount: begin with what was paid.</source>
+        <translation>„{0} {1}“ ist ein Maß und kein Betrag: Beginnen Sie mit dem, was bezahlt wurde.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

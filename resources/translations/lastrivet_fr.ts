@@ -7652,6 +7652,10 @@
         <source>“{0}” was not understood: write limits as 1.4-1.6 mm, max 1.6 mm or 20 ± 0.5 mm.</source>
         <translation>«&#xa0;{0}&#xa0;» n’a pas été compris&#xa0;: écrivez les limites sous la forme 1,4-1,6 mm, max 1,6 mm ou 20 ± 0,5 mm.</translation>
     </message>
+    <message>
+        <source>“{0} {1}” is a measure and no amount: begin with what was paid.</source>
+        <translation>«&#xa0;{0} {1}&#xa0;» est une mesure et non un montant&#xa0;: commencez par ce qui a été payé.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -189,7 +189,30 @@ TEST_CASE("The amount of an expense may have blanks between thousands and its si
     for (const std::string line : {"3 x 4,50 glue", "3 × 4.50 glue", "4.50 EUR x3 glue", "3 * 4"})
         CHECK(read(line) ==
               "“" + line + "” is a count and a price: write what was paid for all of them.");
+    CHECK(read("12 x rivets") ==
+          "“12 x rivets” is a count and a price: write what was paid for all of them.");
     CHECK(read("4.50 x-ray of the weld") == "450 EUR |x-ray of the weld");
+    CHECK(read("4.50 Xylol") == "450 EUR |Xylol");
+}
+
+TEST_CASE("A measure or a count that begins the line is no amount")
+{
+    const auto read = [](std::string_view line) {
+        const auto expense = readExpenseLine(line, "EUR");
+        return expense ? std::to_string(expense->amount) + "|" + expense->what
+                       : english(expense.reason());
+    };
+    CHECK(read("10 mm Bohrer") == "“10 mm” is a measure and no amount: begin with what was paid.");
+    CHECK(read("20 L Benzin") == "“20 L” is a measure and no amount: begin with what was paid.");
+    CHECK(read("100 Stück Niete") ==
+          "“100 Stück” is a measure and no amount: begin with what was paid.");
+    CHECK(read("1,5 m câble") == "“1,5 m” is a measure and no amount: begin with what was paid.");
+    CHECK(read("34.90 10 mm drill") == "3490|10 mm drill");
+    CHECK(read("34,90 Bohrer 10 mm") == "3490|Bohrer 10 mm");
+    CHECK(read("10 € m") == "1000|m");
+    CHECK(read("€10 m of cable") == "1000|m of cable");
+    CHECK(read("EUR 10 m of cable") == "1000|m of cable");
+    CHECK(read("12.50 in Berlin") == "1250|in Berlin");
 }
 
 TEST_CASE("An expense is told in one line")
