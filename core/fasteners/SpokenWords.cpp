@@ -39,22 +39,14 @@ constexpr std::array<std::string_view, 4> dragWords{"drag ", "laufmoment ", "kle
 constexpr std::array<std::string_view, 3> shearWords{"shear", "scher", "cisaillement"};
 constexpr std::array<std::string_view, 3> tensionWords{"tension", "zug", "traction"};
 
-constexpr std::array<std::string_view, 4> inchPoundWords{"inlb", "inlbs", "lbin", "lbsin"};
-constexpr std::array<std::string_view, 4> footPoundWords{"ftlb", "ftlbs", "lbft", "lbsft"};
-
 bool isAny(std::string_view word, const auto &words)
 {
     return std::find(words.begin(), words.end(), word) != words.end();
 }
 
-/// A unit without what stands between its letters: "in-lb", "in lb", "in·lb".
-std::string joined(std::string word)
+bool isTorqueUnit(std::string_view words)
 {
-    for (const std::string_view between : {" ", "-", "·", "\xC2\xA0"}) {
-        for (auto at = word.find(between); at != std::string::npos; at = word.find(between))
-            word.erase(at, between.size());
-    }
-    return word;
+    return torqueUnitSaid(words) || workshop::isForeignTorqueUnit(words);
 }
 
 } // namespace
@@ -77,16 +69,6 @@ std::optional<workshop::Nut> nutSaid(std::string_view words)
     return isAny(small, tensionWords) ? std::optional(workshop::Nut::Tension) : std::nullopt;
 }
 
-std::optional<TorqueUnit> torqueUnitSaid(std::string_view words)
-{
-    const auto word = joined(entry::folded(words));
-    if (isAny(word, inchPoundWords))
-        return TorqueUnit::InchPounds;
-    if (isAny(word, footPoundWords))
-        return TorqueUnit::FootPounds;
-    return word == "nm" ? std::optional(TorqueUnit::NewtonMetres) : std::nullopt;
-}
-
 bool saysTorque(std::string_view words)
 {
     for (std::size_t at = 0; at < words.size(); ++at) {
@@ -97,7 +79,7 @@ bool saysTorque(std::string_view words)
         const auto one = std::min(behind.find(' '), behind.size());
         const auto two =
             std::min(behind.find(' ', std::min(one + 1, behind.size())), behind.size());
-        if (torqueUnitSaid(behind.substr(0, one)) || torqueUnitSaid(behind.substr(0, two)))
+        if (isTorqueUnit(behind.substr(0, one)) || isTorqueUnit(behind.substr(0, two)))
             return true;
     }
     return false;

@@ -4,6 +4,7 @@
 
 #include "core/records/Vocabulary.h"
 #include "core/workshop/Torque.h"
+#include "core/workshop/TorqueUnitWords.h"
 
 #include <optional>
 #include <string_view>
@@ -13,8 +14,9 @@ namespace lastrivet::fasteners {
 
 std::optional<Locking> lockingSaid(std::string_view words);
 std::optional<workshop::Nut> nutSaid(std::string_view words);
-std::optional<TorqueUnit> torqueUnitSaid(std::string_view words);
-/// True where a unit of torque stands behind a number: "min 50 max 70 in-lb".
+using workshop::torqueUnitSaid;
+/// True where a unit of torque, be it one that nothing is kept in, stands behind a number: "min 50
+/// max 70 in-lb", "1.2 daN·m".
 bool saysTorque(std::string_view words);
 /// What stands behind the word for drag; nothing when the words do not begin with it.
 std::optional<std::string_view> behindDrag(std::string_view words);

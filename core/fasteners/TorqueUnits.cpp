@@ -11,28 +11,9 @@
 
 namespace lastrivet::fasteners {
 
-namespace {
-
-constexpr double inchPoundsPerFootPound = 12;
-
-double inchPoundsIn(TorqueUnit unit)
-{
-    switch (unit) {
-    case TorqueUnit::InchPounds:
-        return 1;
-    case TorqueUnit::FootPounds:
-        return inchPoundsPerFootPound;
-    case TorqueUnit::NewtonMetres:
-        return 1 / workshop::newtonMetresOfInchPound;
-    }
-    return 1;
-}
-
-} // namespace
-
 double converted(double torque, TorqueUnit from, TorqueUnit to)
 {
-    return from == to ? torque : torque * inchPoundsIn(from) / inchPoundsIn(to);
+    return from == to ? torque : torque * workshop::inchPoundsIn(from) / workshop::inchPoundsIn(to);
 }
 
 Result<double, Message> readTorque(std::string_view text, TorqueUnit unit)

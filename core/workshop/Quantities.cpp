@@ -5,6 +5,7 @@
 #include "core/base/Digits.h"
 #include "core/base/PlainFigures.h"
 #include "core/workshop/Inches.h"
+#include "core/workshop/TorqueUnitWords.h"
 
 #include <algorithm>
 #include <array>
@@ -23,7 +24,8 @@ struct Unit {
     double factor;
 };
 
-constexpr std::array<Unit, 29> units{{
+/// But for those of torque, which `torqueUnitSaid` knows.
+constexpr std::array<Unit, 14> units{{
     {"in", Quantity::Length, 1},
     {"\"", Quantity::Length, 1},
     {"mm", Quantity::Length, 1 / millimetresOfInch},
@@ -33,21 +35,6 @@ constexpr std::array<Unit, 29> units{{
     {"ft", Quantity::Run, 1},
     {"m", Quantity::Run, 1000 / (12 * millimetresOfInch)},
     {"in", Quantity::Run, 1.0 / 12},
-    {"in-lb", Quantity::Torque, 1},
-    {"inlb", Quantity::Torque, 1},
-    {"in-lbs", Quantity::Torque, 1},
-    {"inlbs", Quantity::Torque, 1},
-    {"lb-in", Quantity::Torque, 1},
-    {"lbin", Quantity::Torque, 1},
-    {"ft-lb", Quantity::Torque, 12},
-    {"ftlb", Quantity::Torque, 12},
-    {"ft-lbs", Quantity::Torque, 12},
-    {"ftlbs", Quantity::Torque, 12},
-    {"lb-ft", Quantity::Torque, 12},
-    {"lbft", Quantity::Torque, 12},
-    {"n·m", Quantity::Torque, 1 / newtonMetresOfInchPound},
-    {"n-m", Quantity::Torque, 1 / newtonMetresOfInchPound},
-    {"nm", Quantity::Torque, 1 / newtonMetresOfInchPound},
     {"lb", Quantity::Force, 1},
     {"lbs", Quantity::Force, 1},
     {"lbf", Quantity::Force, 1},
@@ -80,8 +67,11 @@ std::pair<std::string, std::string> parts(std::string_view text)
     std::string plain = plainFigures(dashBeforeFraction(text)).value_or(std::string());
     for (char &c : plain)
         c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
-    const auto end = plain.find_last_of("0123456789.");
-    const auto cut = end == std::string::npos ? 0 : end + 1;
+    const auto end = plain.find_last_of("0123456789");
+    auto cut = end == std::string::npos ? 0 : end + 1;
+    // The point of "5. mm" is the number's, that of "5 N.m" the unit's.
+    if (cut > 0 && cut < plain.size() && plain[cut] == '.')
+        ++cut;
     return {plain.substr(0, cut), plain.substr(cut)};
 }
 
@@ -94,6 +84,19 @@ std::optional<double> numberOf(const std::string &text)
         std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
     const bool isWhole = read.ec == std::errc{} && read.ptr == text.data() + text.size();
     return isWhole && value > -1e9 && value < 1e9 ? std::optional(value) : std::nullopt;
+}
+
+/// How much of the tables' unit one of the written unit is.
+std::optional<double> factorOf(const std::string &written, Quantity quantity)
+{
+    if (quantity == Quantity::Torque) {
+        const auto unit = torqueUnitSaid(written);
+        return unit ? std::optional(inchPoundsIn(*unit)) : std::nullopt;
+    }
+    const auto unit = std::find_if(units.begin(), units.end(), [&](const Unit &known) {
+        return known.sign == written && known.quantity == quantity;
+    });
+    return unit == units.end() ? std::nullopt : std::optional(unit->factor);
 }
 
 Message notOne(std::string_view text, Quantity quantity)
@@ -126,13 +129,8 @@ Result<double, Message> inTableUnits(std::string_view text, Quantity quantity, U
         return *number;
     if (written.empty())
         return *number / inUnits(1, quantity, system);
-    const auto unit =
-        std::find_if(units.begin(), units.end(), [&, sign = written](const Unit &known) {
-            return known.sign == sign && known.quantity == quantity;
-        });
-    if (unit == units.end())
-        return notOne(text, quantity);
-    return *number * unit->factor;
+    const auto factor = factorOf(written, quantity);
+    return factor ? Result<double, Message>(*number * *factor) : notOne(text, quantity);
 }
 
 double inUnits(double value, Quantity quantity, UnitSystem system)

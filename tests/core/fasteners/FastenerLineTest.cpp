@@ -107,8 +107,8 @@ TEST_CASE("A wrong line says in one sentence what is wrong with it")
 
 TEST_CASE("A torque that is not read as limits is told, and the table's do not stand in its place")
 {
-    for (const auto *torque :
-         {"30 in-lb", "torque 30 in-lb", "min 20 max 30 in-lb", "30 in lb dry", "max 3 N·m"}) {
+    for (const auto *torque : {"30 in-lb", "torque 30 in-lb", "min 20 max 30 in-lb", "30 in lb dry",
+                               "max 3 N·m", "1-1.2 daN·m", "80-90 Ncm"}) {
         CHECK(why("strap, AN4-7A, 1/4-28, " + std::string(torque)).find("was not understood") !=
               std::string::npos);
         CHECK(why("strap " + std::string(torque) + ", 1/4-28").find("was not understood") !=
@@ -121,6 +121,7 @@ TEST_CASE("A torque that is not read as limits is told, and the table's do not s
         CHECK(strap.torque_max == 30.0);
         CHECK(strap.torque_unit == TorqueUnit::InchPounds);
     }
+    CHECK(read("strap, M6, 8-10 N.m").torque_unit == TorqueUnit::NewtonMetres);
     CHECK(read("drag strut bolt, drag strut, 1/4-28").hardware == "drag strut");
     CHECK(read("hinge, 1/4-28 UNF, shear").torque_max == 40.0);
     CHECK(read("hinge, 1/4-28 UNJF shear").torque_max == 40.0);
