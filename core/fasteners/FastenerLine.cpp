@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/fasteners/FastenerLine.h"
 
+#include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
 #include "core/base/TypedNumber.h"
 #include "core/entry/Fold.h"
@@ -10,6 +11,7 @@
 #include "core/fasteners/TorqueUnits.h"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <optional>
 #include <string>
@@ -84,11 +86,11 @@ std::optional<Message> whyNotRead(std::string_view chunk)
         {std::string(chunk)}};
 }
 
-/// "M6", "M6x1", "M10x1.25", and no part number that begins alike.
+/// "M6", "m6", "M6x1", "M10x1.25", and no part number that begins alike.
 bool isMetric(std::string_view word)
 {
     constexpr std::string_view digits = "0123456789";
-    if (!word.starts_with('M'))
+    if (!word.starts_with('M') && !word.starts_with('m'))
         return false;
     word.remove_prefix(1);
     const auto size = std::min(word.find_first_not_of(digits), word.size());
@@ -105,26 +107,48 @@ bool isThread(std::string_view word)
                               word.find_first_not_of("#0123456789/-") == std::string_view::npos);
 }
 
-/// "1/4-28 UNF": the count of its threads says that already.
+constexpr std::array<std::string_view, 5> seriesWords{"unjf", "unjc", "unef", "unf", "unc"};
+
+/// "1/4-28 UNF", "1/4-28 UNF-3A": the count of its threads says that already.
 std::string_view withoutSeries(std::string_view words)
 {
     const std::string said = entry::folded(words);
-    for (const std::string_view series : {"unjf", "unjc", "unf", "unc"}) {
-        if (said.starts_with(series) &&
-            (said.size() == series.size() || said[series.size()] == ' '))
-            return trimmed(words.substr(series.size()));
+    for (const std::string_view series : seriesWords) {
+        if (!said.starts_with(series))
+            continue;
+        auto end = series.size();
+        // How closely it fits, outside or inside.
+        for (const std::string_view fit : {"-1a", "-1b", "-2a", "-2b", "-3a", "-3b"})
+            end += std::string_view(said).substr(end).starts_with(fit) ? fit.size() : 0;
+        if (end == said.size() || said[end] == ' ')
+            return trimmed(words.substr(end));
     }
     return words;
 }
 
+/// Where the thread ends that begins the words: at a blank, and in "1/4-28UNF" before its series.
+std::size_t endOfThread(std::string_view words)
+{
+    const auto blank = std::min(words.find(' '), words.size());
+    const std::string said = entry::folded(words.substr(0, blank));
+    for (const std::string_view series : seriesWords) {
+        const auto at = said.find(series);
+        if (at != std::string::npos && at > 0 && isDigit(said[at - 1]))
+            return at;
+    }
+    return blank;
+}
+
 bool takeThread(Spoken &spoken, std::string_view chunk)
 {
-    const auto end = std::min(chunk.find(' '), chunk.size());
+    const auto end = endOfThread(chunk);
     const auto word = chunk.substr(0, end);
     const auto rest = withoutSeries(trimmed(chunk.substr(end)));
     if (!isThread(word) || (!rest.empty() && !takeNut(spoken, rest)))
         return false;
     spoken.fastener.thread = word;
+    if (isMetric(word))
+        spoken.fastener.thread.front() = 'M';
     return true;
 }
 

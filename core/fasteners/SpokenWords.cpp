@@ -36,8 +36,12 @@ constexpr std::array<Saying<Locking>, 17> lockings{{{"self-locking", Locking::Se
                                                     {"thread locker", Locking::ThreadLocker}}};
 constexpr std::array<std::string_view, 4> dragWords{"drag ", "laufmoment ", "klemmmoment ",
                                                     "frottement "};
-constexpr std::array<std::string_view, 3> shearWords{"shear", "scher", "cisaillement"};
-constexpr std::array<std::string_view, 3> tensionWords{"tension", "zug", "traction"};
+constexpr std::array<std::string_view, 10> shearWords{
+    "shear",        "shear nut",   "in shear",     "scher",           "scherung",
+    "auf scherung", "schermutter", "cisaillement", "en cisaillement", "écrou de cisaillement"};
+constexpr std::array<std::string_view, 9> tensionWords{
+    "tension",  "tension nut", "in tension",       "zug", "auf zug", "zugmutter",
+    "traction", "en traction", "écrou de traction"};
 
 bool isAny(std::string_view word, const auto &words)
 {

@@ -50,6 +50,36 @@ TEST_CASE("Twelve equal bolts are one line, with the limits of the table for the
     CHECK(read("horn, 1/4-28, shear").torque_max == 40.0);
 }
 
+TEST_CASE("A thread keeps its torques whether its series stands behind a blank or not")
+{
+    for (const auto *thread :
+         {"1/4-28UNF", "1/4-28unf", "1/4-28UNF-3A", "1/4-28 UNF-3A", "1/4-28"}) {
+        INFO(thread);
+        const auto bolt = read("hinge, " + std::string(thread));
+        CHECK(bolt.thread == "1/4-28");
+        CHECK(bolt.torque_max == 70.0);
+        CHECK(bolt.hardware.empty());
+        CHECK(read("hinge, " + std::string(thread) + " shear").torque_max == 40.0);
+    }
+    CHECK(read("hinge, m6, 8-10 N-m").thread == "M6");
+    CHECK(read("hinge, m10x1.25, 8-10 N-m").thread == "M10x1.25");
+    CHECK(why("hinge, m6").find("no thread “M6”") != std::string::npos);
+    CHECK(read("tank, M2-T20, m2-t20, R-28UNF").hardware == "M2-T20, m2-t20, R-28UNF");
+}
+
+TEST_CASE("A shear nut is one in the words of all three languages, and no hardware")
+{
+    for (const auto *words : {"shear nut", "in shear", "Schermutter", "auf Scherung",
+                              "en cisaillement", "écrou de cisaillement"}) {
+        INFO(words);
+        const auto apart = read("hinge, 1/4-28, " + std::string(words));
+        CHECK(apart.torque_max == 40.0);
+        CHECK(apart.hardware.empty());
+        CHECK(read("hinge, 1/4-28 " + std::string(words)).torque_max == 40.0);
+    }
+    CHECK(read("hinge, 1/4-28 tension nut").torque_max == 70.0);
+}
+
 TEST_CASE("Drag is read in the words of all three languages, and French locking is not drag")
 {
     for (const auto *words : {"drag 6", "Laufmoment 6", "frottement 6"})
