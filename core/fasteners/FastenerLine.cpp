@@ -27,12 +27,13 @@ struct Spoken {
     std::optional<double> drag;
     std::optional<TorqueUnit> drag_unit;
     bool has_limits = false;
+    DecimalSign sign = DecimalSign::Unknown;
 };
 
 /// "50-70 in-lb", "50 to 70 N-m": with a unit, since a thread looks the same without.
 bool takeLimits(Spoken &spoken, std::string_view chunk)
 {
-    const auto range = takeRange(chunk);
+    const auto range = takeRange(chunk, spoken.sign);
     const auto unit = range ? torqueUnitSaid(chunk) : std::nullopt;
     if (!unit)
         return false;
@@ -48,7 +49,7 @@ bool takeDrag(Spoken &spoken, std::string_view chunk)
     auto rest = behindDrag(chunk);
     if (!rest)
         return false;
-    const auto drag = takeNumber(*rest);
+    const auto drag = takeNumber(*rest, spoken.sign);
     const auto unit = rest->empty() ? std::nullopt : torqueUnitSaid(*rest);
     if (!drag || (!rest->empty() && !unit))
         return false;
@@ -77,7 +78,7 @@ bool takeNut(Spoken &spoken, std::string_view chunk)
 std::optional<Message> whyNotRead(std::string_view chunk)
 {
     auto rest = behindDrag(chunk);
-    const bool isDrag = rest && takeNumber(*rest);
+    const bool isDrag = rest && takeNumber(*rest, DecimalSign::Comma);
     if (!isDrag && !saysTorque(chunk))
         return std::nullopt;
     return Message{
@@ -173,15 +174,17 @@ std::optional<Message> takePlace(Fastener &fastener, std::string_view chunk)
     return std::nullopt;
 }
 
-std::optional<Message> addLimits(Spoken &spoken)
+std::optional<Message> addLimits(Spoken &spoken, const std::vector<workshop::OwnLimit> &own)
 {
     Fastener &fastener = spoken.fastener;
     if (!fastener.thread.empty() && !spoken.has_limits) {
-        const auto proposal = proposalFor(fastener, spoken.nut);
-        if (!proposal)
+        if (!workshop::torque(fastener.thread, spoken.nut, 0))
             return Message{"The torque table has no thread “{0}”: write the limits of the drawing "
                            "behind it, like 8-10 N-m.",
                            {fastener.thread}};
+        const auto proposal = proposalFor(fastener, spoken.nut, own);
+        if (!proposal)
+            return proposal.reason();
         fastener.torque_min = proposal->least;
         fastener.torque_max = proposal->most;
     }
@@ -193,12 +196,14 @@ std::optional<Message> addLimits(Spoken &spoken)
 
 } // namespace
 
-Result<Fastener, Message> readFastenerLine(std::string_view line)
+Result<Fastener, Message> readFastenerLine(std::string_view line,
+                                           const std::vector<workshop::OwnLimit> &own,
+                                           DecimalSign sign)
 {
     const auto parts = partsOfLine(line);
     if (parts.empty())
         return Message{"Say where the fastener is.", {}};
-    Spoken spoken;
+    Spoken spoken{.sign = sign};
     if (auto wrong = takePlace(spoken.fastener, parts.front()))
         return *wrong;
     if (auto why = saysTorque(parts.front()) ? whyNotRead(parts.front()) : std::nullopt)
@@ -214,7 +219,7 @@ Result<Fastener, Message> readFastenerLine(std::string_view line)
         std::string &hardware = spoken.fastener.hardware;
         hardware += (hardware.empty() ? "" : ", ") + std::string(*part);
     }
-    if (auto wrong = addLimits(spoken))
+    if (auto wrong = addLimits(spoken, own))
         return *wrong;
     return spoken.fastener;
 }

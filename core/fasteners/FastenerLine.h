@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/DecimalSign.h"
 #include "core/base/Message.h"
 #include "core/base/Result.h"
 #include "core/records/Fastener.h"
+#include "core/workshop/OwnLimits.h"
 
 #include <string_view>
+#include <vector>
 
 namespace lastrivet::fasteners {
 

@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <fmt/format.h>
+#include <utility>
 
 namespace lastrivet::fasteners {
 
@@ -28,7 +29,8 @@ Message dragTooLarge(const Fastener &fastener, double most)
 
 } // namespace
 
-Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::Nut nut)
+Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::Nut nut,
+                                            const std::vector<workshop::OwnLimit> &own)
 {
     if (fastener.thread.empty())
         return Message{"Give the thread, and the table proposes limits.", {}};
@@ -49,6 +51,11 @@ Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::
     proposal.drag = fastener.torque_drag.value_or(0);
     proposal.remark = found->remark;
     proposal.source = found->source;
+    if (const auto *limit =
+            workshop::ownLimit(own, workshop::torqueSubject(proposal.thread, word(nut)))) {
+        if (auto why = takeOwnLimit(proposal, *limit))
+            return *std::move(why);
+    }
     if (!std::isfinite(proposal.drag) || proposal.drag < 0)
         return Message{"A drag is a torque of 0 or more.", {}};
     if (proposal.drag > proposal.most)
@@ -56,15 +63,31 @@ Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::
     return proposal;
 }
 
-bool takeOwnLimit(TorqueProposal &proposal, const workshop::OwnLimit &own)
+std::optional<Message> takeOwnLimit(TorqueProposal &proposal, const workshop::OwnLimit &own)
 {
     const auto unit = torqueUnitSaid(own.unit);
-    if (!unit || !own.minimum || !own.maximum)
-        return false;
-    proposal.least = converted(*own.minimum, *unit, proposal.unit);
-    proposal.most = converted(*own.maximum, *unit, proposal.unit);
-    proposal.source = {own.source, "own"};
-    return true;
+    if (!unit)
+        return Message{"The project's own limit of {0} is in “{1}”, which is no unit of torque.",
+                       {proposal.thread, own.unit}};
+    const auto inUnit = [&](double torque) { return converted(torque, *unit, proposal.unit); };
+    const double least = own.minimum ? inUnit(*own.minimum) : proposal.least;
+    const double most = own.maximum ? inUnit(*own.maximum) : proposal.most;
+    if (least > most)
+        return Message{"The project's own limit of {0}, from {1}, does not go with the table's {2} "
+                       "to {3} {4}: write down both its ends.",
+                       {proposal.thread, own.source, plain(proposal.least), plain(proposal.most),
+                        std::string(word(proposal.unit))}};
+    proposal.least = least;
+    proposal.most = most;
+    proposal.is_least_own = own.minimum.has_value();
+    proposal.is_most_own = own.maximum.has_value();
+    if (proposal.is_most_own)
+        proposal.allowed.reset();
+    if (proposal.is_least_own && proposal.is_most_own) {
+        proposal.remark.clear();
+        proposal.source = {own.source, "own"};
+    }
+    return std::nullopt;
 }
 
 std::optional<Message> whyNotLimits(const Fastener &fastener)

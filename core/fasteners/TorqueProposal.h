@@ -8,7 +8,8 @@
 #include "core/workshop/OwnLimits.h"
 #include "core/workshop/Torque.h"
 
-#include <string_view>
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace lastrivet::fasteners {
@@ -21,8 +22,12 @@ struct TorqueProposal {
     /// Without drag: the limits of the record.
     double least = 0;
     double most = 0;
-    /// What the bolt may never see, without drag.
-    double allowed = 0;
+    /// What the bolt may never see, without drag; nothing where the table's upper limit is not the
+    /// one that stands.
+    std::optional<double> allowed;
+    /// Which of the limits are the project's own.
+    bool is_least_own = false;
+    bool is_most_own = false;
     /// The drag that was read off the wrench, to be added to what it is set to.
     double drag = 0;
     /// What the table remarks, in English; empty mostly.
@@ -33,13 +38,16 @@ struct TorqueProposal {
     double setMost() const { return most + drag; }
 };
 
-/// Says in one sentence why there is none: no thread, one that is not in the table, a drag below
+/// The table's limits, or in their place the project's own. Says in one sentence why there are
+/// none: no thread, one that is not in the table, an own limit that cannot be taken, a drag below
 /// zero or larger than what the nut is tightened to.
-Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::Nut nut);
+Result<TorqueProposal, Message> proposalFor(const Fastener &fastener, workshop::Nut nut,
+                                            const std::vector<workshop::OwnLimit> &own = {});
 
-/// Puts a project's own limit in the place of the table's. False, and nothing is changed, when it
-/// has one end only or a unit that is none of torque.
-bool takeOwnLimit(TorqueProposal &proposal, const workshop::OwnLimit &own);
+/// Puts a project's own limit in the place of the table's, where it has one end only, of that end.
+/// Says why not, and nothing is changed, when its unit is none of torque or the table's other end
+/// does not go with it.
+std::optional<Message> takeOwnLimit(TorqueProposal &proposal, const workshop::OwnLimit &own);
 
 /// Why limits and drag of a record cannot be so: a limit or the drag is below zero, the drag is
 /// larger than the upper limit, or the limits are the wrong way round.

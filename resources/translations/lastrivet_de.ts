@@ -7656,6 +7656,14 @@
         <source>“{0} {1}” is a measure and no amount: begin with what was paid.</source>
         <translation>„{0} {1}“ ist ein Maß und kein Betrag: Beginnen Sie mit dem, was bezahlt wurde.</translation>
     </message>
+    <message>
+        <source>The project&apos;s own limit of {0} is in “{1}”, which is no unit of torque.</source>
+        <translation>Die eigene Grenze des Projekts für {0} ist in „{1}“, was keine Einheit für Drehmomente ist.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s own limit of {0}, from {1}, does not go with the table&apos;s {2} to {3} {4}: write down both its ends.</source>
+        <translation>Die eigene Grenze des Projekts für {0}, aus {1}, passt nicht zu den {2} bis {3} {4} der Tabelle: Schreiben Sie beide Enden auf.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -20492,10 +20500,6 @@
         <translation>Am Schlüssel</translation>
     </message>
     <message>
-        <source>%1: %2 to %3 %4, and never above %5 %4.</source>
-        <translation>%1: %2 bis %3 %4, und nie über %5 %4.</translation>
-    </message>
-    <message>
         <source>With the drag of %1 added: %2 to %3 %4.</source>
         <translation>Mit dem Laufmoment von %1 dazu: %2 bis %3 %4.</translation>
     </message>
@@ -20542,6 +20546,14 @@
     <message>
         <source>From %1. The drawing of the maker comes first.</source>
         <translation>Aus %1. Die Zeichnung des Herstellers geht vor.</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3 %4</source>
+        <translation>%1: %2 bis %3 %4</translation>
+    </message>
+    <message>
+        <source>%1, and never above %2 %3.</source>
+        <translation>%1, und nie über %2 %3.</translation>
     </message>
 </context>
 <context>

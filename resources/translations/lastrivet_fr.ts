@@ -7656,6 +7656,14 @@
         <source>“{0} {1}” is a measure and no amount: begin with what was paid.</source>
         <translation>«&#xa0;{0} {1}&#xa0;» est une mesure et non un montant&#xa0;: commencez par ce qui a été payé.</translation>
     </message>
+    <message>
+        <source>The project&apos;s own limit of {0} is in “{1}”, which is no unit of torque.</source>
+        <translation>La limite propre au projet pour {0} est en «&#xa0;{1}&#xa0;», qui n’est pas une unité de couple.</translation>
+    </message>
+    <message>
+        <source>The project&apos;s own limit of {0}, from {1}, does not go with the table&apos;s {2} to {3} {4}: write down both its ends.</source>
+        <translation>La limite propre au projet pour {0}, d’après {1}, ne va pas avec les {2} à {3} {4} du tableau&#xa0;: notez ses deux bornes.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -20492,10 +20500,6 @@
         <translation>Sur la clé</translation>
     </message>
     <message>
-        <source>%1: %2 to %3 %4, and never above %5 %4.</source>
-        <translation>%1&#xa0;: %2 à %3 %4, et jamais plus de %5 %4.</translation>
-    </message>
-    <message>
         <source>With the drag of %1 added: %2 to %3 %4.</source>
         <translation>Avec le frottement de %1 ajouté&#xa0;: %2 à %3 %4.</translation>
     </message>
@@ -20542,6 +20546,14 @@
     <message>
         <source>From %1. The drawing of the maker comes first.</source>
         <translation>D’après %1. Le dessin du constructeur prime.</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3 %4</source>
+        <translation>%1&#xa0;: %2 à %3 %4</translation>
+    </message>
+    <message>
+        <source>%1, and never above %2 %3.</source>
+        <translation>%1, et jamais au-dessus de %2 %3.</translation>
     </message>
 </context>
 <context>

@@ -267,10 +267,23 @@ constexpr std::array measurementsOffered{
 
 } // namespace
 
-QString whyNotFastener(const Session &, const QString &words)
+std::vector<workshop::OwnLimit> ownLimits(Session &session)
+{
+    return workshop::ownLimits(
+        session.localState(workshop::ownLimitsKey).value.value_or(std::string()));
+}
+
+std::int64_t newFastener(Session &session, Edit &edit, Id<Component> part, const std::string &words)
+{
+    Fastener fastener = *fasteners::readFastenerLine(words, ownLimits(session), decimalSign());
+    fastener.component_id = part;
+    return edit.put(std::move(fastener)).value();
+}
+
+QString whyNotFastener(Session &session, const QString &words)
 {
     const std::string line = toStd(words);
-    const auto read = fasteners::readFastenerLine(line);
+    const auto read = fasteners::readFastenerLine(line, ownLimits(session), decimalSign());
     if (!read)
         return inWords(read.reason());
     for (const std::string_view part : partsOfLine(line)) {
@@ -297,7 +310,7 @@ SectionAside *torquePanel(Session &session, QWidget *parent)
     return new TorquePanel(session, parent);
 }
 
-QString whyNotMeasurement(const Session &, const QString &words)
+QString whyNotMeasurement(Session &, const QString &words)
 {
     const std::string line = toStd(words);
     const auto read = measuring::readMeasurementLine(line, decimalSign());

@@ -67,6 +67,9 @@ struct PartSection {
     /// What the line for a new one asks for; null when new ones are made elsewhere.
     const char *addPrompt = nullptr;
     std::int64_t (*add)(Edit &edit, Id<Component> part, const std::string &words) = nullptr;
+    /// In its place where a new one depends on what is kept on this computer.
+    std::int64_t (*addHere)(Session &session, Edit &edit, Id<Component> part,
+                            const std::string &words) = nullptr;
     /// The fields to edit beneath the list; none for records that have a page of their own.
     std::vector<RecordForm::Row> (*form)() = nullptr;
     std::span<const SectionAct> (*acts)() = nullptr;
@@ -75,7 +78,7 @@ struct PartSection {
     /// New records cannot stand on no part.
     bool needsPart = false;
     /// One sentence why no new one can be made of the words; empty when it can.
-    QString (*whyNotAdd)(const Session &session, const QString &words) = nullptr;
+    QString (*whyNotAdd)(Session &session, const QString &words) = nullptr;
     std::span<const SectionKey> (*keys)() = nullptr;
     /// One sentence why the record cannot be as it would be after a change in its form.
     QString (*check)(const void *record) = nullptr;

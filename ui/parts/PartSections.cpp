@@ -154,7 +154,7 @@ constexpr std::array allSections{
                 .collect = sections::fasteners,
                 .addPrompt = QT_TRANSLATE_NOOP(
                     "Section", "New: 12 x rear hinge, AN4-7A, 1/4-28, drag 6, split pin"),
-                .add = sections::newFastener,
+                .addHere = sections::newFastener,
                 .form = sections::fastenerForm,
                 .needsPart = true,
                 .whyNotAdd = sections::whyNotFastener,

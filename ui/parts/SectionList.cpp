@@ -344,7 +344,8 @@ void SectionList::addNew()
                                  : QCoreApplication::translate("Section", m_section->title);
     const QString label = tr("%1: %2 added").arg(where, toQt(words));
     if (!m_session.change(label, [&](Edit &edit) {
-            added = m_section->add(edit, m_part, words);
+            added = m_section->addHere ? m_section->addHere(m_session, edit, m_part, words)
+                                       : m_section->add(edit, m_part, words);
             if (m_complete)
                 m_complete(edit, added);
         }))

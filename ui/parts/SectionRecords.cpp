@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/SectionRecords.h"
 
-#include "core/fasteners/FastenerLine.h"
 #include "core/measuring/MeasurementLine.h"
 #include "core/project/acts/BulletinActs.h"
 #include "core/project/acts/DeviationActs.h"
@@ -142,13 +141,6 @@ std::int64_t newStep(Edit &edit, Id<Component> part, const std::string &words)
 std::int64_t newSquawk(Edit &edit, Id<Component> part, const std::string &words)
 {
     return acts::addSquawk(edit, Squawk{.component_id = part, .title = words}).value();
-}
-
-std::int64_t newFastener(Edit &edit, Id<Component> part, const std::string &words)
-{
-    Fastener fastener = *fasteners::readFastenerLine(words);
-    fastener.component_id = part;
-    return edit.put(std::move(fastener)).value();
 }
 
 std::int64_t newMeasurement(Edit &edit, Id<Component> part, const std::string &words)

@@ -29,7 +29,6 @@ Ids materials(const Records &records, const Parts &parts);
 
 std::int64_t newStep(Edit &edit, Id<Component> part, const std::string &words);
 std::int64_t newSquawk(Edit &edit, Id<Component> part, const std::string &words);
-std::int64_t newFastener(Edit &edit, Id<Component> part, const std::string &words);
 std::int64_t newMeasurement(Edit &edit, Id<Component> part, const std::string &words);
 std::int64_t newDeviation(Edit &edit, Id<Component> part, const std::string &words);
 std::int64_t newPartLine(Edit &edit, Id<Component> part, const std::string &words);

@@ -6,6 +6,7 @@
 #include "core/workshop/Quantities.h"
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
+#include "ui/parts/HardwareActs.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/workshop/RuleWords.h"
@@ -35,7 +36,7 @@ QString setting(double torque)
 
 bool isOwn(const fasteners::TorqueProposal &proposal)
 {
-    return proposal.source.verified == "own";
+    return proposal.is_least_own && proposal.is_most_own;
 }
 
 QString unitOf(const Fastener &fastener)
@@ -105,11 +106,7 @@ const workshop::OwnLimit *TorquePanel::own(const fasteners::TorqueProposal &prop
 Result<fasteners::TorqueProposal, Message> TorquePanel::proposal(const Fastener &fastener,
                                                                  workshop::Nut nut) const
 {
-    auto found = fasteners::proposalFor(fastener, nut);
-    const auto *limit = found ? own(*found) : nullptr;
-    if (limit)
-        fasteners::takeOwnLimit(*found, *limit);
-    return found;
+    return fasteners::proposalFor(fastener, nut, m_own);
 }
 
 /// Limits that are those of a nut in shear say how it is loaded.
@@ -134,8 +131,7 @@ void TorquePanel::present(std::int64_t id)
 
 void TorquePanel::readOwnLimits()
 {
-    m_own = workshop::ownLimits(
-        m_session.localState(workshop::ownLimitsKey).value.value_or(std::string()));
+    m_own = sections::ownLimits(m_session);
 }
 
 /// They are written down on another page, which makes no change of the records.
@@ -193,9 +189,13 @@ QString TorquePanel::limitWords(const fasteners::TorqueProposal &proposal) const
     if (isOwn(proposal))
         return tr("%1: %2 to %3 %4, the project's own limit.")
             .arg(thread, numberText(proposal.least), numberText(proposal.most), unit);
-    const QString words = tr("%1: %2 to %3 %4, and never above %5 %4.")
-                              .arg(thread, numberText(proposal.least), numberText(proposal.most),
-                                   unit, numberText(proposal.allowed));
+    const QString limits =
+        tr("%1: %2 to %3 %4")
+            .arg(thread, numberText(proposal.least), numberText(proposal.most), unit);
+    const QString words =
+        proposal.allowed
+            ? tr("%1, and never above %2 %3.").arg(limits, numberText(*proposal.allowed), unit)
+            : limits + QLatin1Char('.');
     const auto *limit = own(proposal);
     return limit ? words + QLatin1Char('\n') +
                        tr("The project's own limit: %1, from %2.")

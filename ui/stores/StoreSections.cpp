@@ -94,7 +94,7 @@ std::int64_t newTool(Edit &edit, Id<Component>, const std::string &words)
     return edit.put(std::move(tool)).value();
 }
 
-QString whyNotExpense(const Session &session, const QString &words)
+QString whyNotExpense(Session &session, const QString &words)
 {
     const auto read =
         stores::readExpenseLine(toStd(words), session.records()->project.currency, decimalSign());

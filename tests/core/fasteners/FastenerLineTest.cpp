@@ -8,6 +8,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <optional>
+#include <string>
+#include <vector>
+
 using namespace lastrivet;
 using namespace lastrivet::fasteners;
 
@@ -210,20 +214,80 @@ TEST_CASE("A proposal is in the fastener's unit, with the drag added to what the
     CHECK_FALSE(proposalFor(bolt, workshop::Nut::Tension));
 }
 
-TEST_CASE("A project's own limit with both ends stands in the place of the table's, in any unit")
+TEST_CASE("A project's own limit stands in the place of the table's, in any unit")
 {
     Fastener bolt;
     bolt.thread = "1/4-28";
     bolt.torque_drag = 6;
     auto proposal = *proposalFor(bolt, workshop::Nut::Tension);
     const auto table = proposal;
-    CHECK_FALSE(takeOwnLimit(proposal, {"torque 1/4-28 tension", {}, 60, "in-lb", "Letter"}));
-    CHECK_FALSE(takeOwnLimit(proposal, {"torque 1/4-28 tension", 5, 6, "turns", "Letter"}));
+    CHECK(english(*takeOwnLimit(proposal, {"torque 1/4-28 tension", 5, 6, "turns", "Letter"})) ==
+          "The project's own limit of 1/4-28 is in “turns”, which is no unit of torque.");
     CHECK(proposal.most == table.most);
-    REQUIRE(takeOwnLimit(proposal, {"torque 1/4-28 tension", 4, 5, "ft-lb", "Letter"}));
+    proposal.remark = "estimated";
+    REQUIRE_FALSE(takeOwnLimit(proposal, {"torque 1/4-28 tension", 4, 5, "ft-lb", "Letter"}));
     CHECK(proposal.least == 48);
     CHECK(proposal.setMost() == 66);
     CHECK(proposal.source.document == "Letter");
+    CHECK_FALSE(proposal.allowed.has_value());
+    CHECK(proposal.remark.empty());
+}
+
+TEST_CASE("An own limit of one end leaves the table the other, as long as that goes with it")
+{
+    Fastener bolt;
+    bolt.thread = "1/4-28";
+    const auto with = [&](std::optional<double> least, std::optional<double> most) {
+        return proposalFor(bolt, workshop::Nut::Tension,
+                           {{"torque 1/4-28 tension", least, most, "in-lb", "Letter"}});
+    };
+    const auto upper = with({}, 55);
+    REQUIRE(upper);
+    CHECK(upper->least == 50);
+    CHECK(upper->most == 55);
+    CHECK(upper->is_most_own);
+    CHECK_FALSE(upper->is_least_own);
+    CHECK_FALSE(upper->allowed.has_value());
+    CHECK(upper->source.document.find("AC 43.13-1B") != std::string::npos);
+    const auto lower = with(60, {});
+    REQUIRE(lower);
+    CHECK(lower->least == 60);
+    CHECK(lower->most == 70);
+    CHECK(lower->allowed == 100.0);
+    CHECK(english(with({}, 45).reason()) ==
+          "The project's own limit of 1/4-28, from Letter, does not go with the table's 50 to 70 "
+          "in-lb: write down both its ends.");
+    // Of another kind of nut it says nothing, and a larger one allows for a larger drag.
+    CHECK(proposalFor(bolt, workshop::Nut::Shear, {{"torque 1/4-28 tension", 5, 6, "in-lb", "L"}})
+              ->most == 40);
+    bolt.torque_drag = 80;
+    CHECK_FALSE(proposalFor(bolt, workshop::Nut::Tension));
+    CHECK(with(90, 100));
+}
+
+TEST_CASE("A typed fastener takes the project's own limits before the table's")
+{
+    const std::vector<workshop::OwnLimit> own{{"torque 1/4-28 tension", 45, 55, "in-lb", "Letter"},
+                                              {"torque 10-32 tension", {}, 10, "in-lb", "Letter"}};
+    const auto hinge = readFastenerLine("hinge, 1/4-28UNF", own);
+    REQUIRE(hinge);
+    CHECK(hinge->torque_min == 45.0);
+    CHECK(hinge->torque_max == 55.0);
+    CHECK(readFastenerLine("hinge, 1/4-28 shear", own)->torque_max == 40.0);
+    CHECK(readFastenerLine("hinge, 1/4-28, 60-65 in-lb", own)->torque_max == 65.0);
+    CHECK(
+        english(readFastenerLine("hinge, 10-32", own).reason()).find("write down both its ends") !=
+        std::string::npos);
+}
+
+TEST_CASE("Torques with three decimals are read where a comma is no thousand, or told")
+{
+    const auto mount =
+        readFastenerLine("mount, M8x1, 8,125-10 N-m, drag 1,250", {}, DecimalSign::Comma);
+    REQUIRE(mount);
+    CHECK(mount->torque_min == 8.125);
+    CHECK(mount->torque_drag == 1.25);
+    CHECK(why("mount, 1/4-28, drag 1,250").find("was not understood") != std::string::npos);
 }
 
 TEST_CASE("The wrench is set lower by an extension, with the drag in the sum")

@@ -271,8 +271,8 @@ TEST_CASE("The project's own limit of a thread stands in the table's place besid
         REQUIRE(
             window.session->keepLocalState(workshop::ownLimitsKey, workshop::ownLimitsText(own)));
     };
-    keep(45);
     const auto hinge = window.add(QStringLiteral("hinge, 1/4-28, drag 6"));
+    keep(45);
     window.show({RecordType::Fastener, window.bolt.value()});
     window.show({RecordType::Fastener, hinge.value()});
     auto &panel = *window.page.findChild<ui::TorquePanel *>();
@@ -282,10 +282,14 @@ TEST_CASE("The project's own limit of a thread stands in the table's place besid
     press(panel, QStringLiteral("Take these limits"));
     CHECK(window.at(hinge).torque_min == 45.0);
     CHECK(window.at(hinge).torque_max == 55.0);
+    // A new one has them from the start.
+    const auto strap = window.add(QStringLiteral("strap, 1/4-28"));
+    CHECK(window.at(strap).torque_min == 45.0);
+    CHECK(window.at(strap).torque_max == 55.0);
     keep({});
     window.show({RecordType::Fastener, window.bolt.value()});
     window.show({RecordType::Fastener, hinge.value()});
-    CHECK(says(panel, QStringLiteral("1/4-28: 50 to 70 in-lb")));
+    CHECK(says(panel, QStringLiteral("1/4-28: 50 to 55 in-lb.")));
     CHECK(says(panel,
                QStringLiteral("The project's own limit: at most 55\u00a0in-lb, from Drawing")));
     // It is written down on another page.
