@@ -11212,6 +11212,22 @@
         <source>This project is to read only: nothing can be written down.</source>
         <translation>Dieses Projekt ist nur zum Lesen: nichts kann eingetragen werden.</translation>
     </message>
+    <message>
+        <source>%1: numbers converted</source>
+        <translation>%1: Zahlen umgerechnet</translation>
+    </message>
+    <message>
+        <source>Convert the numbers</source>
+        <translation>Zahlen umrechnen</translation>
+    </message>
+    <message>
+        <source>The numbers have changed since that was asked.</source>
+        <translation>Die Zahlen haben sich geändert, seit das gefragt wurde.</translation>
+    </message>
+    <message>
+        <source>The numbers stay as they were typed: %1 has become %2. If %1 was right, convert them, and it is %3.</source>
+        <translation>Die Zahlen bleiben, wie sie eingegeben wurden: Aus %1 ist %2 geworden. War %1 richtig, rechnen Sie sie um; dann sind es %3.</translation>
+    </message>
 </context>
 <context>
     <name>WithdrawAct</name>

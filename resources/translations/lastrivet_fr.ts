@@ -11212,6 +11212,22 @@
         <source>This project is to read only: nothing can be written down.</source>
         <translation>Ce projet est en lecture seule&#xa0;: rien ne peut être inscrit.</translation>
     </message>
+    <message>
+        <source>%1: numbers converted</source>
+        <translation>%1&#xa0;: nombres convertis</translation>
+    </message>
+    <message>
+        <source>Convert the numbers</source>
+        <translation>Convertir les nombres</translation>
+    </message>
+    <message>
+        <source>The numbers have changed since that was asked.</source>
+        <translation>Les nombres ont changé depuis que cela a été demandé.</translation>
+    </message>
+    <message>
+        <source>The numbers stay as they were typed: %1 has become %2. If %1 was right, convert them, and it is %3.</source>
+        <translation>Les nombres restent tels qu’ils ont été saisis&#xa0;: %1 est devenu %2. Si %1 était juste, convertissez-les, et ce sera %3.</translation>
+    </message>
 </context>
 <context>
     <name>WithdrawAct</name>

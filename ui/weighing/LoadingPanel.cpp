@@ -27,6 +27,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -222,6 +224,8 @@ void LoadingPanel::startNew()
 void LoadingPanel::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
+    if (std::exchange(*m_isUnitChosen, false))
+        askToConvert(m_session, *m_ask, notice, m_shown);
     m_limits->apply(notice);
 }
 

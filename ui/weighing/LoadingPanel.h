@@ -4,10 +4,12 @@
 
 #include "core/packet/WeightReport.h"
 #include "ui/shell/Session.h"
+#include "ui/weighing/UnitChange.h"
 
 #include <QWidget>
 
 #include <functional>
+#include <memory>
 
 class QComboBox;
 class QLabel;
@@ -69,6 +71,7 @@ private:
     QLabel *m_legend;
     QLabel *m_source;
     LimitsEditor *m_limits;
+    std::shared_ptr<bool> m_isUnitChosen = unitChosen(*m_form);
 };
 
 } // namespace lastrivet::ui

@@ -24,6 +24,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -181,6 +183,8 @@ void WeighingPanel::startNew()
 void WeighingPanel::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
+    if (std::exchange(*m_isUnitChosen, false))
+        askToConvert(m_session, *m_ask, notice, m_shown);
 }
 
 void WeighingPanel::setReport(const packet::WeightReport &report)

@@ -4,10 +4,12 @@
 
 #include "core/packet/WeightReport.h"
 #include "ui/shell/Session.h"
+#include "ui/weighing/UnitChange.h"
 
 #include <QWidget>
 
 #include <functional>
+#include <memory>
 #include <vector>
 
 class QLabel;
@@ -75,6 +77,7 @@ private:
     QLabel *m_sum;
     QLabel *m_since;
     FigureView *m_changes;
+    std::shared_ptr<bool> m_isUnitChosen = unitChosen(*m_form);
 };
 
 } // namespace lastrivet::ui

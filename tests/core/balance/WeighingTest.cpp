@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/balance/EmptyWeight.h"
 #include "core/balance/Loading.h"
+#include "core/balance/Numbers.h"
 #include "tests/support/ProjectBuilder.h"
 
 #include <catch2/catch.hpp>
 
 #include <random>
+#include <vector>
 
 using namespace lastrivet;
 using namespace lastrivet::balance;
@@ -58,6 +60,28 @@ double farthestOnGrid(const Item &empty, const std::vector<Load> &loads, double 
 }
 
 } // namespace
+
+TEST_CASE(
+    "Numbers that were typed in other units are converted to those of their record, all of them")
+{
+    Weighing weighing = handbookWeighing();
+    const auto typed = numbersOf(weighing);
+    CHECK(typed.weights == std::vector<double>{650, 5, 640, 5, 225, 2.5, -177, 6});
+    CHECK(typed.arms == std::vector<double>{70, 70, -30, 95, 98});
+    weighing.weight_unit = WeightUnit::Kilograms;
+    convertNumbers(weighing, typed.units);
+    CHECK(weighing.scale_readings[0].reading == Approx(650 * 0.45359237));
+    CHECK(weighing.scale_readings[2].tare == Approx(2.5 * 0.45359237));
+    CHECK(weighing.corrections[0].weight == Approx(-177 * 0.45359237));
+    CHECK(numbersOf(weighing).arms == typed.arms);
+
+    LoadingCase loading;
+    loading.items = {{"pilot", 80, 1000}};
+    loading.arm_unit = ArmUnit::Inches;
+    convertNumbers(loading, {});
+    CHECK(numbersOf(loading).weights == std::vector<double>{80});
+    CHECK(loading.items[0].arm == Approx(1000 / 25.4));
+}
 
 TEST_CASE("A weighing on three scales comes to the handbook's empty weight")
 {

@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/balance/Numbers.h"
+
+#include <type_traits>
+
+namespace lastrivet::balance {
+
+namespace {
+
+template <class Record, class OfWeight, class OfArm>
+void visit(Record &record, const OfWeight &weight, const OfArm &arm)
+{
+    if constexpr (std::is_same_v<std::remove_const_t<Record>, Weighing>) {
+        for (auto &scale : record.scale_readings) {
+            weight(scale.reading);
+            weight(scale.tare);
+            arm(scale.arm);
+        }
+        for (auto &correction : record.corrections) {
+            weight(correction.weight);
+            arm(correction.arm);
+        }
+    } else {
+        for (auto &item : record.items) {
+            weight(item.weight);
+            arm(item.arm);
+        }
+    }
+}
+
+template <class Record> Numbers numbersIn(const Record &record)
+{
+    Numbers numbers{{record.weight_unit, record.arm_unit}, {}, {}};
+    visit(
+        record, [&](double weight) { numbers.weights.push_back(weight); },
+        [&](double arm) { numbers.arms.push_back(arm); });
+    return numbers;
+}
+
+template <class Record> void convert(Record &record, Units from)
+{
+    visit(
+        record,
+        [&](double &weight) { weight = converted(weight, from.weight, record.weight_unit); },
+        [&](double &arm) { arm = converted(arm, from.arm, record.arm_unit); });
+}
+
+} // namespace
+
+Numbers numbersOf(const Weighing &weighing)
+{
+    return numbersIn(weighing);
+}
+
+Numbers numbersOf(const LoadingCase &loading)
+{
+    return numbersIn(loading);
+}
+
+void convertNumbers(Weighing &weighing, Units from)
+{
+    convert(weighing, from);
+}
+
+void convertNumbers(LoadingCase &loading, Units from)
+{
+    convert(loading, from);
+}
+
+} // namespace lastrivet::balance

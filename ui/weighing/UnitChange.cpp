@@ -1,0 +1,127 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/weighing/UnitChange.h"
+
+#include "core/balance/Numbers.h"
+#include "ui/shell/Session.h"
+#include "ui/weighing/WeightText.h"
+#include "ui/widgets/ActLine.h"
+#include "ui/widgets/RecordForm.h"
+#include "ui/widgets/RecordNames.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <string_view>
+#include <vector>
+
+namespace lastrivet::ui {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Weighing", text);
+}
+
+QString becameWords(const QString &before, const QString &now, const QString &converted)
+{
+    return tr("The numbers stay as they were typed: %1 has become %2. If %1 was right, convert "
+              "them, and it is %3.")
+        .arg(before, now, converted);
+}
+
+/// The first number that is not nothing; 0 when there is none.
+double firstOf(const std::vector<double> &numbers)
+{
+    const auto number =
+        std::find_if(numbers.begin(), numbers.end(), [](double value) { return value != 0; });
+    return number == numbers.end() ? 0 : *number;
+}
+
+/// What became of a number that was typed in other units; empty when there is none.
+QString becameWords(const balance::Numbers &numbers, balance::Units from)
+{
+    const auto [weightUnit, armUnit] = numbers.units;
+    const double weight = firstOf(numbers.weights);
+    if (from.weight != weightUnit && weight != 0)
+        return becameWords(
+            weightText(weight, from.weight), weightText(weight, weightUnit),
+            weightText(balance::converted(weight, from.weight, weightUnit), weightUnit));
+    const double arm = firstOf(numbers.arms);
+    if (from.arm != armUnit && arm != 0)
+        return becameWords(armText(arm, from.arm), armText(arm, armUnit),
+                           armText(balance::converted(arm, from.arm, armUnit), armUnit));
+    return {};
+}
+
+void complainOfOthers(Session &session)
+{
+    session.complain(tr("The numbers have changed since that was asked."));
+}
+
+QString convertedLabel(const Records &records, RecordRef record)
+{
+    return tr("%1: numbers converted").arg(shortName(records, record));
+}
+
+QString convertWords()
+{
+    return tr("Convert the numbers");
+}
+
+ActLine::Question convertQuestion(const QString &words, RecordRef record)
+{
+    return {.words = words, .confirm = convertWords(), .of = {record}};
+}
+
+template <class Record>
+void askAbout(Session &session, ActLine &ask, const ChangeNotice &notice, Id<Record> id)
+{
+    const Record *before = notice.before->findLive(id);
+    const Record *after = notice.after->findLive(id);
+    if (!before || !after)
+        return;
+    const RecordRef record{Record::type, id.value()};
+    const balance::Units from = balance::numbersOf(*before).units;
+    const balance::Numbers asked = balance::numbersOf(*after);
+    const QString words = becameWords(asked, from);
+    if (words.isEmpty())
+        return;
+    ask.ask(convertQuestion(words, record), [&session, id, record, from,
+                                             asked](const ActLine::Answer &) {
+        const auto records = session.records();
+        const Record *known = records->findLive(id);
+        if (!known || balance::numbersOf(*known) != asked) {
+            complainOfOthers(session);
+            return true;
+        }
+        return session.change(convertedLabel(*records, record), [&](Edit &edit) {
+            edit.update(id, [&](Record &changed) { balance::convertNumbers(changed, from); });
+        });
+    });
+}
+
+} // namespace
+
+std::shared_ptr<bool> unitChosen(RecordForm &form)
+{
+    auto isChosen = std::make_shared<bool>(false);
+    form.setFollow([isChosen](const Edit &, std::string_view field, void *) {
+        *isChosen = field == "weight_unit" || field == "arm_unit";
+    });
+    return isChosen;
+}
+
+void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice, Id<Weighing> weighing)
+{
+    askAbout(session, ask, notice, weighing);
+}
+
+void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice,
+                  Id<LoadingCase> loading)
+{
+    askAbout(session, ask, notice, loading);
+}
+
+} // namespace lastrivet::ui
