@@ -97,6 +97,29 @@ std::optional<int> minutesAt(const EntryWords &line, std::size_t i)
     return parseDuration(word + " " + next) || isMonthName(next) ? std::nullopt : minutes;
 }
 
+bool isHalfDayWord(std::string_view word)
+{
+    return word.ends_with("am") || word.ends_with("pm");
+}
+
+/// "11:30pm", "11:30 pm"; the "am" behind a time may be that of "am Freitag".
+bool saysHalfDay(const EntryWords &line, std::size_t i)
+{
+    return isHalfDayWord(line.folded(i)) || isWord(line, i + 1, "pm");
+}
+
+/// The first time of "9:00-11:30pm" and "11:00-1:30pm": of the same half of the day where that is
+/// the earlier, else of the other.
+int besideHalfDay(int began, int ended)
+{
+    constexpr int half = 12 * 60;
+    const bool isOfTwelveHours = began >= 60 && began < half + 60;
+    const int same = began % half + (ended >= half ? half : 0);
+    if (!isOfTwelveHours)
+        return began;
+    return same < ended ? same : (same + half) % (2 * half);
+}
+
 /// A time of day, and how many words it took.
 struct Clocked {
     int minute = 0;
@@ -111,6 +134,10 @@ std::optional<Clocked> clockAt(const EntryWords &line, std::size_t i, bool isSai
         return std::nullopt;
     const std::string_view word = line.folded(i);
     const bool isBeforeUhr = isUhr(line, i + 1);
+    if (isWord(line, i + 1, "pm") && !isHalfDayWord(word)) {
+        if (const auto afternoon = parseClock(std::string(word) + "pm"))
+            return Clocked{*afternoon, 2};
+    }
     const auto exact = isBeforeUhr && !wholeHour(word) ? beforeUhr(word) : parseClock(word);
     if (exact)
         return Clocked{*exact, std::size_t(isBeforeUhr ? 2 : 1)};
@@ -139,8 +166,17 @@ std::optional<ClockRead> readTightSpan(const EntryWords &line, std::size_t first
     const std::string_view word = line.folded(first);
     const auto from = word.substr(0, dash.begin);
     const auto to = word.substr(dash.begin + dash.bytes);
-    if (!isUhr(line, first + 1))
-        return span(parseClock(from), parseClock(to), 1);
+    if (!isUhr(line, first + 1)) {
+        const auto afternoon = isWord(line, first + 1, "pm") && !isHalfDayWord(to)
+                                   ? parseClock(std::string(to) + "pm")
+                                   : std::nullopt;
+        const bool isApart = afternoon.has_value();
+        const auto ended = isApart ? afternoon : parseClock(to);
+        auto began = parseClock(from);
+        if (began && ended && !isHalfDayWord(from) && (isApart || isHalfDayWord(to)))
+            began = besideHalfDay(*began, *ended);
+        return span(began, ended, std::size_t(isApart ? 2 : 1));
+    }
     // Of "8 Uhr 15-11 Uhr 45" it would be the minutes of the one and the hour of the other.
     if (first > 0 && isUhr(line, first - 1))
         return std::nullopt;
@@ -177,6 +213,8 @@ std::optional<ClockRead> readDashed(const EntryWords &line, std::size_t first, s
     const auto plain = clockAt(line, first, false);
     const auto ended = clockAt(line, dash + 1, false);
     const auto words = [&](const Clocked &end) { return dash + 1 + end.words - first; };
+    if (ended && plain && saysHalfDay(line, dash + 1) && !saysHalfDay(line, first))
+        return span(besideHalfDay(plain->minute, ended->minute), ended->minute, words(*ended));
     if (ended && (plain || isUhr(line, dash + 2)))
         return span(plain ? std::optional(plain->minute) : beforeUhr(line.folded(first)),
                     ended->minute, words(*ended));
@@ -194,7 +232,7 @@ std::optional<ClockRead> readSpan(const EntryWords &line, std::size_t first, Nam
 {
     if (const Dash dash = dashIn(line.folded(first)); dash.bytes > 0)
         return readTightSpan(line, first, dash);
-    const auto began = clockAt(line, first, named.isClock);
+    auto began = clockAt(line, first, named.isClock);
     const std::size_t middle = first + (began ? began->words : 1);
     if (middle + 1 >= line.count())
         return std::nullopt;
@@ -207,7 +245,9 @@ std::optional<ClockRead> readSpan(const EntryWords &line, std::size_t first, Nam
         return std::nullopt;
     // The hour of "9 to 11 Uhr" is one because of what stands behind the second.
     const bool isEndOfClock = isUhr(line, middle + 2);
-    const bool isHalfDay = line.folded(middle + 1).ends_with('m') || isWord(line, middle + 2, "pm");
+    const bool isHalfDay = saysHalfDay(line, middle + 1);
+    if (began && isHalfDay && !saysHalfDay(line, first))
+        began->minute = besideHalfDay(began->minute, ended->minute);
     const auto from = began                         ? std::optional(began->minute)
                       : isEndOfClock                ? beforeUhr(line.folded(first))
                       : named.isClock && !isHalfDay ? hourBefore(line.folded(first), ended->minute)

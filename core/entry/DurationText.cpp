@@ -203,6 +203,9 @@ std::optional<std::int64_t> readMinutes(std::string_view text)
     std::erase(close, ' ');
     if (close.ends_with(':'))
         return std::nullopt;
+    // "15 Min.", "2h." at the end of a sentence; "14:30." may be a time of day.
+    if (close.size() > 1 && close.back() == '.' && !isDigit(close[close.size() - 2]))
+        close.pop_back();
     std::string_view rest = close;
     const bool isNegative = takeWord(rest, {"-", "−"});
     const auto minutes = minutesOf(rest);

@@ -40,6 +40,22 @@ TEST_CASE("A span of the clock is read with any dash, or in words")
     CHECK(read("19:00–21:15 LA") == "1140+135/1");
     CHECK(read("19:00 - 21:15") == "1140+135/3");
     CHECK(read("from 19:00 to 21:15") == "1140+135/4");
+    // The afternoon of the one is that of the other, as long as it comes before it.
+    CHECK(read("7:00-9:15pm LA") == "1140+135/1");
+    CHECK(read("7:00-9:15 pm LA") == "1140+135/2");
+    CHECK(read("7:00 - 9:15pm") == "1140+135/3");
+    CHECK(read("7:00 - 9:15 pm LA") == "1140+135/4");
+    CHECK(read("from 7:00 to 9:15pm") == "1140+135/4");
+    CHECK(read("from 7:00 to 9:15 pm") == "1140+135/5");
+    CHECK(read("11:00-1:15pm") == "660+135/1");
+    CHECK(read("11:00-1:15am") == "1380+135/1");
+    CHECK(read("7:00pm-9:15pm") == "1140+135/1");
+    CHECK(read("7:00am-9:15pm") == "420+855/1");
+    CHECK(read("9:15-11:30am") == "555+135/1");
+    CHECK(read("12:15-2:30pm") == "735+135/1");
+    CHECK(read("9:15-11:30 am Freitag") == "555+135/1");
+    CHECK(read("13:15-15:30 pm") == "795+135/1");
+    CHECK(read("at 9:15 pm") == "1275/3");
     CHECK(read("von 19:00 bis 21:15") == "1140+135/4");
     CHECK(read("de 19h00 à 21h15") == "1140+135/4");
     CHECK(read("7pm-9:15pm") == "1140+135/1");

@@ -20,6 +20,10 @@ TEST_CASE("Durations are read in every way in which people write them")
     CHECK(parseDuration("0.25H") == Minutes{15});
     CHECK(parseDuration("53 h 30") == Minutes{3210});
     CHECK(parseDuration("2 Std 15 Min") == Minutes{135});
+    CHECK(parseDuration("2 Std. 15 Min.") == Minutes{135});
+    CHECK(parseDuration("90 Min.") == Minutes{90});
+    CHECK(parseDuration("2h.") == Minutes{120});
+    CHECK_FALSE(parseDuration("14:30.").has_value());
     CHECK(parseDuration("1 Stunde") == Minutes{60});
     CHECK(parseDuration("2 heures") == Minutes{120});
     CHECK(parseDuration("45 mn") == Minutes{45});
