@@ -11,7 +11,8 @@ namespace {
 template <class Record, class OfWeight, class OfArm>
 void visit(Record &record, const OfWeight &weight, const OfArm &arm)
 {
-    if constexpr (std::is_same_v<std::remove_const_t<Record>, Weighing>) {
+    using Kind = std::remove_const_t<Record>;
+    if constexpr (std::is_same_v<Kind, Weighing>) {
         for (auto &scale : record.scale_readings) {
             weight(scale.reading);
             weight(scale.tare);
@@ -20,6 +21,15 @@ void visit(Record &record, const OfWeight &weight, const OfArm &arm)
         for (auto &correction : record.corrections) {
             weight(correction.weight);
             arm(correction.arm);
+        }
+    } else if constexpr (std::is_same_v<Kind, Envelope>) {
+        for (auto &point : record.points) {
+            weight(point.weight);
+            arm(point.arm);
+        }
+        for (auto *chord : {&record.lemac, &record.mac}) {
+            if (*chord)
+                arm(**chord);
         }
     } else {
         for (auto &item : record.items) {
@@ -58,6 +68,11 @@ Numbers numbersOf(const LoadingCase &loading)
     return numbersIn(loading);
 }
 
+Numbers numbersOf(const Envelope &envelope)
+{
+    return numbersIn(envelope);
+}
+
 void convertNumbers(Weighing &weighing, Units from)
 {
     convert(weighing, from);
@@ -66,6 +81,11 @@ void convertNumbers(Weighing &weighing, Units from)
 void convertNumbers(LoadingCase &loading, Units from)
 {
     convert(loading, from);
+}
+
+void convertNumbers(Envelope &envelope, Units from)
+{
+    convert(envelope, from);
 }
 
 } // namespace lastrivet::balance

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/balance/Units.h"
+#include "core/records/Envelope.h"
 #include "core/records/LoadingCase.h"
 #include "core/records/Weighing.h"
 
@@ -21,9 +22,11 @@ struct Numbers {
 
 Numbers numbersOf(const Weighing &weighing);
 Numbers numbersOf(const LoadingCase &loading);
+Numbers numbersOf(const Envelope &envelope);
 
 /// Converts all numbers to the units of the record; they were typed in `from`.
 void convertNumbers(Weighing &weighing, Units from);
 void convertNumbers(LoadingCase &loading, Units from);
+void convertNumbers(Envelope &envelope, Units from);
 
 } // namespace lastrivet::balance

@@ -9,12 +9,14 @@
 #include "ui/shell/Session.h"
 #include "ui/weighing/LinesEditor.h"
 #include "ui/weighing/WeightText.h"
+#include "ui/widgets/ActLine.h"
 #include "ui/widgets/RecordForm.h"
 
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include <initializer_list>
+#include <utility>
 
 namespace lastrivet::ui {
 
@@ -32,13 +34,16 @@ LimitsEditor::LimitsEditor(Session &session, QWidget *parent)
                              {"source"},
                              {"note", true}},
                             this))
+    , m_ask(new ActLine(session, this))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(8);
     layout->addWidget(m_new, 0, Qt::AlignLeft);
     layout->addWidget(m_corners);
+    layout->addWidget(m_ask);
     layout->addWidget(m_form);
+    m_ask->hide();
     connect(m_new, &QPushButton::clicked, this, &LimitsEditor::start);
     m_corners->setKeep([this](int row, const LinesModel::Cells &cells, bool isWhole) {
         return change(
@@ -73,6 +78,9 @@ void LimitsEditor::setUnits(balance::Units units)
 void LimitsEditor::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
+    const Envelope *envelope = balance::envelopeOf(*notice.after);
+    if (std::exchange(*m_isUnitChosen, false) && envelope)
+        askToConvert(m_session, *m_ask, notice, envelope->id);
 }
 
 void LimitsEditor::start()
@@ -128,7 +136,11 @@ void LimitsEditor::refresh()
         place->setToolTip(readOnlyReason(m_session));
     m_corners->setVisible(envelope);
     m_form->setVisible(envelope);
-    m_form->show(envelope ? envelope->id.value() : 0);
+    const std::int64_t id = envelope ? envelope->id.value() : 0;
+    // A question is about the record that it was asked about.
+    if (m_form->shown() != id)
+        m_ask->follow({{RecordType::Envelope, id}});
+    m_form->show(id);
     m_corners->model().forgetUnless(
         [&](std::int64_t id) { return envelope && envelope->id.value() == id; });
     if (!envelope)

@@ -4,15 +4,18 @@
 
 #include "core/balance/Units.h"
 #include "ui/shell/Session.h"
+#include "ui/weighing/UnitChange.h"
 
 #include <QWidget>
 
 #include <functional>
+#include <memory>
 
 class QPushButton;
 
 namespace lastrivet::ui {
 
+class ActLine;
 class LinesEditor;
 class RecordForm;
 
@@ -45,6 +48,8 @@ private:
     QPushButton *m_new;
     LinesEditor *m_corners;
     RecordForm *m_form;
+    ActLine *m_ask;
+    std::shared_ptr<bool> m_isUnitChosen = unitChosen(*m_form);
 };
 
 } // namespace lastrivet::ui

@@ -124,4 +124,9 @@ void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice,
     askAbout(session, ask, notice, loading);
 }
 
+void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice, Id<Envelope> envelope)
+{
+    askAbout(session, ask, notice, envelope);
+}
+
 } // namespace lastrivet::ui

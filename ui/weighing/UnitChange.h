@@ -21,5 +21,7 @@ void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice,
                   Id<Weighing> weighing);
 void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice,
                   Id<LoadingCase> loading);
+void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice,
+                  Id<Envelope> envelope);
 
 } // namespace lastrivet::ui

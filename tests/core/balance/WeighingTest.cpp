@@ -81,6 +81,16 @@ TEST_CASE(
     convertNumbers(loading, {});
     CHECK(numbersOf(loading).weights == std::vector<double>{80});
     CHECK(loading.items[0].arm == Approx(1000 / 25.4));
+
+    Envelope envelope;
+    envelope.points = {{600, 1700}};
+    envelope.mac = 1300;
+    envelope.arm_unit = ArmUnit::Inches;
+    convertNumbers(envelope, {});
+    CHECK(envelope.points[0].weight == 600);
+    CHECK(envelope.points[0].arm == Approx(1700 / 25.4));
+    CHECK(*envelope.mac == Approx(1300 / 25.4));
+    CHECK_FALSE(envelope.lemac.has_value());
 }
 
 TEST_CASE("A weighing on three scales comes to the handbook's empty weight")
