@@ -193,6 +193,15 @@ bool isRestOfMore(const EntryWords &line, std::size_t first)
     return isSaid && begin > 0 && words::isOneOf(line.folded(begin - 1), words::join);
 }
 
+/// "15 Min.", and "2h." at the end of a sentence. "14:30." may be a time of day, and "a cable of 9
+/// m." is no time.
+bool endsInAbbreviation(std::string_view close)
+{
+    if (close.size() < 3 || close.back() != '.' || isDigit(close[close.size() - 2]))
+        return false;
+    return !close.ends_with("m.") || !isDigit(close[close.size() - 3]);
+}
+
 } // namespace
 
 std::optional<std::int64_t> readMinutes(std::string_view text)
@@ -203,8 +212,7 @@ std::optional<std::int64_t> readMinutes(std::string_view text)
     std::erase(close, ' ');
     if (close.ends_with(':'))
         return std::nullopt;
-    // "15 Min.", "2h." at the end of a sentence; "14:30." may be a time of day.
-    if (close.size() > 1 && close.back() == '.' && !isDigit(close[close.size() - 2]))
+    if (endsInAbbreviation(close))
         close.pop_back();
     std::string_view rest = close;
     const bool isNegative = takeWord(rest, {"-", "−"});

@@ -24,6 +24,7 @@ TEST_CASE("Durations are read in every way in which people write them")
     CHECK(parseDuration("90 Min.") == Minutes{90});
     CHECK(parseDuration("2h.") == Minutes{120});
     CHECK_FALSE(parseDuration("14:30.").has_value());
+    CHECK_FALSE(parseDuration("9 m.").has_value());
     CHECK(parseDuration("1 Stunde") == Minutes{60});
     CHECK(parseDuration("2 heures") == Minutes{120});
     CHECK(parseDuration("45 mn") == Minutes{45});
