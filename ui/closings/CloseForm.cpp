@@ -51,7 +51,8 @@ void CloseForm::start(const Closing &closing)
     m_about->setChecked(false);
     m_by->offer(*records, SignerRole::Builder, records->project.builder_id);
     m_picture->clear();
-    m_reason->clear();
+    // Undo is about what is on record from here on, not about the words of an earlier form.
+    m_reason->setText({});
     m_reason->setPlaceholderText(isReasonNeeded() ? tr("needed") : tr("only if there is one"));
     noteFields();
     m_on->setFocus();

@@ -40,7 +40,8 @@ void HoldPointForm::start(Id<Closing> closing)
     m_kind->setCurrentIndex(int(HoldPointKind::IndependentCheck));
     m_role->setCurrentIndex(int(SignerRole::Adviser));
     m_required->setChecked(true);
-    m_source->clear();
+    // Undo is about what is on record from here on, not about the words of an earlier form.
+    m_source->setText({});
     hint({});
     noteFields();
     m_kind->setFocus();

@@ -147,8 +147,9 @@ void NewClosingForm::start(Id<Component> part)
     m_unticked.clear();
     fillParts();
     m_part->setCurrentIndex(std::max(0, m_part->findData(qlonglong(part.value()))));
-    m_title->clear();
-    m_method->clear();
+    // Undo is about what is on record from here on, not about the words of an earlier form.
+    m_title->setText({});
+    m_method->setText({});
     m_madeBy->setCurrentIndex(0);
     m_permanent->setChecked(true);
     m_aircraft->setChecked(false);

@@ -28,7 +28,8 @@ void ReasonForm::start(const QString &title, const QString &doWords, bool asksWh
     setTitle(title);
     setDoWords(doWords);
     m_by->setEnabled(asksWho);
-    m_reason->clear();
+    // Undo is about what is on record from here on, not about the words of an earlier form.
+    m_reason->setText({});
     hint({});
     noteFields();
     m_reason->setFocus();

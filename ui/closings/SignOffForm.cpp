@@ -52,7 +52,8 @@ void SignOffForm::start(SignerRole role)
     m_signedOn->setMoment(m_session.today());
     m_result->setCurrentIndex(0);
     m_seen->setCurrentIndex(0);
-    m_remarks->clear();
+    // Undo is about what is on record from here on, not about the words of an earlier form.
+    m_remarks->setText({});
     m_sheet->clear();
     hint({});
     noteFields();

@@ -134,7 +134,8 @@ void VisitForm::begin(const IdSet<Closing> &closings)
     m_askedOn->setMoment(m_session.today());
     const Inspection *asked = m_session.records()->find(m_asked);
     m_reference->setText(asked ? toQt(asked->reference) : QString());
-    m_present->clear();
+    // Undo is about what is on record from here on, not about the words of an earlier form.
+    m_present->setText({});
     m_sheet->clear();
     m_complete->setChecked(false);
     m_findings->start(partsWithin(*m_session.records(), *m_session.answer(), closings));

@@ -158,8 +158,8 @@ void TimerBar::showTimer()
     if (!timer) {
         m_tick.stop();
         m_form->hide();
-        // It was about that clock.
-        m_note->clear();
+        // It was about that clock, and so is what undo would bring back into it.
+        m_note->setText({});
         return;
     }
     m_tick.start(tickMilliseconds);

@@ -138,9 +138,9 @@ void SquawkActForm::showFields()
 void SquawkActForm::fill(const Squawk &squawk)
 {
     m_correction->setText(toQt(squawk.correction));
-    m_basis->clear();
-    m_why->clear();
-    m_worked->clear();
+    // Undo is about what is on record from here on, not about the words of an earlier form.
+    for (QLineEdit *line : {m_basis, m_why, m_worked})
+        line->setText({});
     m_day->setMoment(m_session.today());
 }
 

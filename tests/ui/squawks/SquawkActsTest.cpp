@@ -103,6 +103,8 @@ TEST_CASE("What was fixed too early is taken back with a reason, what comes back
     window.enter("Correction", "Next size");
     window.show(window.workshop.squawk);
     window.press("It came back…");
+    // Undo is not about the words of the act before.
+    CHECK_FALSE(window.field("Why").isUndoAvailable());
     window.enter("Why", "loose at the same place");
     CHECK(window.squawk("2").title == window.squawk("1").title);
     CHECK(window.squawk("2").note.find("loose at the same place") != std::string::npos);
