@@ -14633,6 +14633,10 @@
         <source>← All closings</source>
         <translation>← Alle Schließstellen</translation>
     </message>
+    <message>
+        <source>Open it</source>
+        <translation>Öffnen</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ColumnChoice</name>
@@ -19259,6 +19263,14 @@
     <message>
         <source>Leave a form, a closing, this sheet</source>
         <translation>Formular, Schließstelle oder diese Liste verlassen</translation>
+    </message>
+    <message>
+        <source>Menu, Shift+F10</source>
+        <translation>Menü, Umschalt+F10</translation>
+    </message>
+    <message>
+        <source>What can be done with a row</source>
+        <translation>Was mit einer Zeile getan werden kann</translation>
     </message>
 </context>
 <context>

@@ -14633,6 +14633,10 @@
         <source>← All closings</source>
         <translation>← Toutes les fermetures</translation>
     </message>
+    <message>
+        <source>Open it</source>
+        <translation>L’ouvrir</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ColumnChoice</name>
@@ -19259,6 +19263,14 @@
     <message>
         <source>Leave a form, a closing, this sheet</source>
         <translation>Quitter un formulaire, une fermeture, cette liste</translation>
+    </message>
+    <message>
+        <source>Menu, Shift+F10</source>
+        <translation>Menu, Maj+F10</translation>
+    </message>
+    <message>
+        <source>What can be done with a row</source>
+        <translation>Ce qui peut être fait d’une ligne</translation>
     </message>
 </context>
 <context>

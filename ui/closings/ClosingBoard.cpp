@@ -226,12 +226,17 @@ QWidget *ClosingBoard::firstList() const
     return m_aircraft;
 }
 
+std::vector<RowListView *> ClosingBoard::lists() const
+{
+    std::vector<RowListView *> all{m_aircraft};
+    for (const StateColumn *column : m_columns)
+        all.push_back(&column->list());
+    return all;
+}
+
 void ClosingBoard::returnTo(Id<Closing> closing)
 {
-    std::vector<RowListView *> lists{m_aircraft};
-    for (const StateColumn *column : m_columns)
-        lists.push_back(&column->list());
-    for (RowListView *list : lists) {
+    for (RowListView *list : lists()) {
         for (int row = 0; row < list->rows().rowCount(); ++row) {
             if (list->rows().row(row).record != RecordRef{RecordType::Closing, closing.value()})
                 continue;

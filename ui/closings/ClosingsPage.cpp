@@ -72,6 +72,7 @@ ClosingsPage::ClosingsPage(Session &session, QWidget *parent)
                            m_visitsPlace, m_inspectionPlace, m_packetPlace})
         m_stack->addWidget(place);
     connectPlaces();
+    buildMenus();
     refresh();
 }
 

@@ -6,6 +6,7 @@
 #include "ui/widgets/BegunForms.h"
 
 class QLineEdit;
+class QMenu;
 class QPushButton;
 class QScrollArea;
 class QStackedWidget;
@@ -59,6 +60,8 @@ private:
     QWidget *buildBoard();
     QWidget *scrolled(QWidget &content, int mostWidth);
     void connectPlaces();
+    void buildMenus();
+    void offerActs(QMenu &menu, Id<Closing> closing);
     void showBoard();
     /// Opened from `from`, where the way back leads; from the board when null.
     void showClosing(Id<Closing> closing, QWidget *from = nullptr);

@@ -12,6 +12,7 @@
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/PhotoStrip.h"
 #include "ui/widgets/RecordForm.h"
+#include "ui/widgets/RowMenu.h"
 #include "ui/widgets/WithdrawAct.h"
 
 #include <QLabel>
@@ -48,6 +49,7 @@ LogDetail::LogDetail(Session &session, PictureLoader &loader, QWidget *parent)
     , m_who(new QLabel(tr("Who worked"), this))
     , m_workers(new WorkersEditor(session, this))
     , m_photos(new PhotoStrip(session, loader, this))
+    , m_acts(new QWidget(this))
     , m_split(flatButton(tr("Split this entry…"), this))
     , m_move(flatButton({}, this))
     , m_withdraw(flatButton({}, this))
@@ -72,12 +74,14 @@ void LogDetail::build()
     layout->addWidget(m_who);
     layout->addWidget(m_workers);
     layout->addWidget(m_photos);
-    auto *buttons = new QWidget(inside);
-    auto *flow = new Flow(buttons);
+    auto *flow = new Flow(m_acts);
     for (QPushButton *button : {m_split, m_move, m_withdraw})
         flow->addWidget(button);
     flow->addWidget(m_history);
-    layout->addWidget(buttons);
+    layout->addWidget(m_acts);
+    RowMenu::tellKeys(*m_split, Qt::Key_S);
+    RowMenu::tellKeys(*m_move, Qt::Key_M);
+    RowMenu::tellKeys(*m_withdraw, QKeySequence::Delete);
     layout->addStretch(1);
     m_several->setWordWrap(true);
     setWidgetResizable(true);

@@ -35,6 +35,8 @@ public:
     void withdraw();
     void split();
     void moveElsewhere();
+    /// The buttons for what can be done with what is chosen.
+    QWidget &acts() const { return *m_acts; }
 
 Q_SIGNALS:
     /// An act was done or left.
@@ -55,6 +57,7 @@ private:
     QLabel *m_who;
     WorkersEditor *m_workers;
     PhotoStrip *m_photos;
+    QWidget *m_acts;
     QPushButton *m_split;
     QPushButton *m_move;
     QPushButton *m_withdraw;

@@ -14,6 +14,7 @@
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/OneRow.h"
 #include "ui/widgets/PictureLoader.h"
+#include "ui/widgets/RowMenu.h"
 
 #include <QHBoxLayout>
 #include <QItemSelectionModel>
@@ -177,6 +178,7 @@ void LogPage::buildKeys()
         [this] { m_filter->setFocus(); });
     add(QKeySequence::Print, tr("Print the builder's log"), this, Qt::WidgetWithChildrenShortcut,
         [this] { m_print->start(); });
+    (new RowMenu(*m_list))->addBar(m_detail->acts());
 }
 
 std::vector<Id<WorkSession>> LogPage::chosen() const

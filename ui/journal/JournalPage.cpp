@@ -17,6 +17,7 @@
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/NewFileName.h"
+#include "ui/widgets/RowMenu.h"
 
 #include <QButtonGroup>
 #include <QCheckBox>
@@ -179,6 +180,7 @@ void JournalPage::buildKeys()
         [this] { m_list->setFocus(); });
     add(QKeySequence::Print, tr("Print what is listed"), this, Qt::WidgetWithChildrenShortcut,
         [this] { print(); });
+    (new RowMenu(*m_list))->addBar(*m_detail);
 }
 
 void JournalPage::refresh()

@@ -56,25 +56,41 @@ bool moveSeveral(Session &session, const std::vector<Id<Component>> &parts, Id<C
                           [&](Edit &edit) { acts::moveParts(edit, parts, parent, before); });
 }
 
-void moveAmong(Session &session, Id<Component> part, int by)
+bool canMoveAmong(const Session &session, Id<Component> part, int by)
 {
     const Place place = placeOf(*session.records(), part);
     const std::ptrdiff_t row = place.row + by;
-    if (row >= 0 && row < std::ssize(place.neighbours))
-        moveByPerson(session, part, place.parent, std::size_t(row));
+    return row >= 0 && row < std::ssize(place.neighbours);
+}
+
+bool canMoveInto(const Session &session, Id<Component> part)
+{
+    return placeOf(*session.records(), part).row > 0;
+}
+
+bool canMoveOut(const Session &session, Id<Component> part)
+{
+    return bool(placeOf(*session.records(), part).parent);
+}
+
+void moveAmong(Session &session, Id<Component> part, int by)
+{
+    const Place place = placeOf(*session.records(), part);
+    if (canMoveAmong(session, part, by))
+        moveByPerson(session, part, place.parent, std::size_t(place.row + by));
 }
 
 void moveInto(Session &session, Id<Component> part)
 {
     const Place place = placeOf(*session.records(), part);
-    if (place.row > 0)
+    if (canMoveInto(session, part))
         moveByPerson(session, part, place.neighbours[std::size_t(place.row) - 1], std::size_t(-1));
 }
 
 void moveOut(Session &session, Id<Component> part)
 {
     const Place place = placeOf(*session.records(), part);
-    if (!place.parent)
+    if (!canMoveOut(session, part))
         return;
     const Place above = placeOf(*session.records(), place.parent);
     moveByPerson(session, part, above.parent, std::size_t(above.row) + 1);

@@ -19,6 +19,11 @@ void moveByPerson(Session &session, Id<Component> part, Id<Component> parent, st
 bool moveSeveral(Session &session, const std::vector<Id<Component>> &parts, Id<Component> parent,
                  Id<Component> before);
 
+/// Whether a move, as below, leads anywhere.
+bool canMoveAmong(const Session &session, Id<Component> part, int by);
+bool canMoveInto(const Session &session, Id<Component> part);
+bool canMoveOut(const Session &session, Id<Component> part);
+
 /// One place up or down among its neighbours.
 void moveAmong(Session &session, Id<Component> part, int by);
 /// Into the neighbour above it, behind what is there.

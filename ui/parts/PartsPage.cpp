@@ -10,6 +10,7 @@
 #include "ui/parts/SeveralParts.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/PictureLoader.h"
+#include "ui/widgets/RowMenu.h"
 
 #include <QSplitter>
 #include <QStackedWidget>
@@ -46,6 +47,7 @@ PartsPage::PartsPage(Session &session, QWidget *parent)
     : Page(session, parent)
     , m_loader(new PictureLoader(session, this))
     , m_tree(new PartTree(session, this))
+    , m_menu(new RowMenu(m_tree->view()))
     , m_right(new QStackedWidget(this))
     , m_detail(new PartDetail(session, *m_loader, this))
     , m_several(new SeveralParts(session, this))

@@ -5,6 +5,7 @@
 #include "ui/shell/Page.h"
 #include "ui/widgets/BegunForms.h"
 
+class QShortcut;
 class QStackedWidget;
 
 namespace lastrivet::ui {
@@ -13,6 +14,7 @@ class BranchForm;
 class PartDetail;
 class PartTree;
 class PictureLoader;
+class RowMenu;
 class SeveralParts;
 
 /// The tree of parts beside what is chosen in it: one part, several, or the whole aircraft.
@@ -37,7 +39,10 @@ private:
     void connectParts();
     QWidget *buildActs();
     void buildKeys();
-    void addKey(const QKeySequence &keys, const QString &words, void (PartsPage::*act)());
+    QShortcut *addKey(const QKeySequence &keys, const QString &words, void (PartsPage::*act)());
+    /// A key that the menu of a row has, too; for the chosen part, where that can be moved so.
+    void addMove(Qt::Key arrow, const QString &words, void (PartsPage::*move)(),
+                 bool (*canMove)(const Session &session, Id<Component> part));
     Id<Component> current() const;
     void showChosen();
     /// The chosen part itself; a copy that is begun waits.
@@ -57,6 +62,7 @@ private:
 
     PictureLoader *m_loader;
     PartTree *m_tree;
+    RowMenu *m_menu;
     QStackedWidget *m_right;
     PartDetail *m_detail;
     SeveralParts *m_several;

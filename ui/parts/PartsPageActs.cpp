@@ -13,6 +13,7 @@
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/RecordNames.h"
+#include "ui/widgets/RowMenu.h"
 #include "ui/widgets/WithdrawAct.h"
 
 #include <QClipboard>
@@ -32,29 +33,37 @@ QWidget *PartsPage::buildActs()
     struct Act {
         QString words;
         QString tip;
+        QKeySequence keys;
         void (PartsPage::*run)();
     };
     const Act acts[] = {
-        {tr("Add beside"), tr("Insert: a part after this one"), &PartsPage::addBeside},
-        {tr("Add inside"), tr("Shift+Insert: a part within this one"), &PartsPage::addInside},
+        {tr("Add beside"), tr("Insert: a part after this one"), Qt::Key_Insert,
+         &PartsPage::addBeside},
+        {tr("Add inside"), tr("Shift+Insert: a part within this one"),
+         QKeySequence(Qt::SHIFT | Qt::Key_Insert), &PartsPage::addInside},
         {tr("Copy…"), tr("Ctrl+D: this part with everything below it, for the other side"),
-         &PartsPage::copyCurrent},
-        {tr("Paste list…"), tr("Ctrl+V: parts or steps from a spreadsheet"), &PartsPage::pasteList},
-        {tr("Withdraw"), tr("Delete: take wrong parts out"), &PartsPage::withdrawChosen},
+         QKeySequence(Qt::CTRL | Qt::Key_D), &PartsPage::copyCurrent},
+        {tr("Paste list…"), tr("Ctrl+V: parts or steps from a spreadsheet"),
+         QKeySequence(Qt::CTRL | Qt::Key_V), &PartsPage::pasteList},
+        {tr("Withdraw"), tr("Delete: take wrong parts out"), QKeySequence::Delete,
+         &PartsPage::withdrawChosen},
     };
     auto *bar = new QWidget(this);
     auto *flow = new Flow(bar);
     for (const Act &act : acts) {
         auto *button = new QPushButton(act.words, bar);
         button->setToolTip(act.tip);
+        RowMenu::tellKeys(*button, act.keys);
         button->setEnabled(!session().isReadOnly());
         flow->addWidget(button);
         connect(button, &QPushButton::clicked, this, act.run);
     }
+    m_menu->addBar(*bar);
     return bar;
 }
 
-void PartsPage::addKey(const QKeySequence &keys, const QString &words, void (PartsPage::*act)())
+QShortcut *PartsPage::addKey(const QKeySequence &keys, const QString &words,
+                             void (PartsPage::*act)())
 {
     auto *shortcut = new QShortcut(keys, &m_tree->view());
     shortcut->setContext(Qt::WidgetShortcut);
@@ -62,6 +71,15 @@ void PartsPage::addKey(const QKeySequence &keys, const QString &words, void (Par
     connect(shortcut, &QShortcut::activated, this, [this, act] {
         if (!session().isReadOnly())
             (this->*act)();
+    });
+    return shortcut;
+}
+
+void PartsPage::addMove(Qt::Key arrow, const QString &words, void (PartsPage::*move)(),
+                        bool (*canMove)(const Session &session, Id<Component> part))
+{
+    m_menu->addKey(*addKey(QKeySequence(Qt::ALT | arrow), words, move), [this, canMove] {
+        return !session().isReadOnly() && current() && canMove(session(), current());
     });
 }
 
@@ -74,12 +92,12 @@ void PartsPage::buildKeys()
     addKey(QKeySequence(Qt::CTRL | Qt::Key_D), tr("Copy the part with what is in it"),
            &PartsPage::copyCurrent);
     addKey(QKeySequence(Qt::CTRL | Qt::Key_V), tr("Paste a list of parts"), &PartsPage::pasteList);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Up), tr("Move up"), &PartsPage::moveUp);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Down), tr("Move down"), &PartsPage::moveDown);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Right), tr("Move into the part above"),
-           &PartsPage::moveIn);
-    addKey(QKeySequence(Qt::ALT | Qt::Key_Left), tr("Move out of its part"),
-           &PartsPage::moveOutside);
+    addMove(Qt::Key_Up, tr("Move up"), &PartsPage::moveUp,
+            [](const Session &where, Id<Component> part) { return canMoveAmong(where, part, -1); });
+    addMove(Qt::Key_Down, tr("Move down"), &PartsPage::moveDown,
+            [](const Session &where, Id<Component> part) { return canMoveAmong(where, part, 1); });
+    addMove(Qt::Key_Right, tr("Move into the part above"), &PartsPage::moveIn, canMoveInto);
+    addMove(Qt::Key_Left, tr("Move out of its part"), &PartsPage::moveOutside, canMoveOut);
 }
 
 void PartsPage::addInside()

@@ -73,6 +73,7 @@ SectionList::SectionList(Session &session, ActLine &ask, QWidget *parent)
     build();
     buildView();
     buildKeys();
+    buildMenu();
     new UnkeptHold(session, m_model->unkept(), this);
 }
 

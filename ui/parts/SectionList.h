@@ -14,6 +14,7 @@
 #include <vector>
 
 class QLabel;
+class QMenu;
 class QModelIndex;
 class QLineEdit;
 class QPushButton;
@@ -110,6 +111,8 @@ private:
     /// The section's own keys, and what each does with what is chosen.
     QStringList ownKeys() const;
     QString keyWords() const;
+    void buildMenu();
+    void offerKeys(QMenu &menu);
 
     /// What a column besides the wide one asks for, and what it got.
     struct ColumnWish {

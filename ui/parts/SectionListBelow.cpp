@@ -1,12 +1,15 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/parts/SectionActsBar.h"
 #include "ui/parts/SectionAside.h"
 #include "ui/parts/SectionList.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/RowMenu.h"
 
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTreeView>
@@ -76,6 +79,27 @@ QStringList SectionList::ownKeys() const
         keys << QKeySequence(key.key).toString(QKeySequence::NativeText)
              << QCoreApplication::translate("Section", key.title);
     return keys;
+}
+
+void SectionList::buildMenu()
+{
+    auto *menu = new RowMenu(*m_view);
+    menu->addBar(*m_acts);
+    menu->addMore([this](QMenu &open) { offerKeys(open); });
+}
+
+/// What keys do with all that is chosen.
+void SectionList::offerKeys(QMenu &menu)
+{
+    if (m_session.isReadOnly())
+        return;
+    if (m_section->keys) {
+        for (const SectionKey &key : m_section->keys())
+            RowMenu::addLine(menu, QCoreApplication::translate("Section", key.title),
+                             QKeySequence(key.key), true, [this, key] { runKey(key.key); });
+    }
+    RowMenu::addLine(menu, tr("Withdraw what is chosen"), QKeySequence::Delete, true,
+                     [this] { withdrawChosen(); });
 }
 
 bool SectionList::eventFilter(QObject *watched, QEvent *event)

@@ -9,6 +9,7 @@
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordForm.h"
+#include "ui/widgets/RowMenu.h"
 #include "ui/widgets/WithdrawAct.h"
 #include "ui/widgets/WrappedText.h"
 
@@ -31,6 +32,7 @@ PhotoDetail::PhotoDetail(Session &session, QWidget *parent)
     , m_links(new LinksEditor(session, this))
     , m_form(new RecordForm(session, RecordType::Media,
                             {{"caption", true}, {"taken_on"}, {"note", true}}, this))
+    , m_withdraw(flatButton(tr("Withdraw"), this))
 {
     build();
 }
@@ -39,8 +41,8 @@ void PhotoDetail::build()
 {
     m_heading->setFont(m_session.theme().font(1));
     m_heading->setWordWrap(true);
-    auto *removal = flatButton(tr("Withdraw"), this);
-    removal->setVisible(!m_session.isReadOnly());
+    m_withdraw->setVisible(!m_session.isReadOnly());
+    RowMenu::tellKeys(*m_withdraw, QKeySequence::Delete);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 0, 8, 8);
     layout->setSpacing(8);
@@ -52,9 +54,9 @@ void PhotoDetail::build()
     layout->addWidget(new QLabel(tr("It belongs to"), this));
     layout->addWidget(m_links);
     layout->addWidget(m_form);
-    layout->addWidget(removal, 0, Qt::AlignLeft);
+    layout->addWidget(m_withdraw, 0, Qt::AlignLeft);
     layout->addStretch(1);
-    connect(removal, &QPushButton::clicked, this, &PhotoDetail::withdrawAll);
+    connect(m_withdraw, &QPushButton::clicked, this, &PhotoDetail::withdrawAll);
     connect(m_ask, &ActLine::ended, this, &PhotoDetail::finished);
     connect(m_ask, &ActLine::wanted, this, [this] {
         std::vector<qint64> media;
@@ -62,6 +64,13 @@ void PhotoDetail::build()
             media.push_back(record.id);
         Q_EMIT begunWanted(media);
     });
+}
+
+void PhotoDetail::offer(RowMenu &menu)
+{
+    menu.addBar(*m_proposal);
+    menu.addBar(*m_shows);
+    menu.addButton(*m_withdraw);
 }
 
 void PhotoDetail::show(const std::vector<Id<Media>> &media)

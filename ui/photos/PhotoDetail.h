@@ -9,12 +9,14 @@
 #include <vector>
 
 class QLabel;
+class QPushButton;
 
 namespace lastrivet::ui {
 
 class ActLine;
 class LinksEditor;
 class RecordForm;
+class RowMenu;
 class Session;
 class ShowsBar;
 class WorkProposal;
@@ -34,6 +36,8 @@ public:
     void confirmMatch();
     void toggle(Shows what);
     void withdrawAll();
+    /// Puts what its buttons do with the photos into the menu of one of them.
+    void offer(RowMenu &menu);
 
 Q_SIGNALS:
     void finished();
@@ -57,6 +61,7 @@ private:
     ShowsBar *m_shows;
     LinksEditor *m_links;
     RecordForm *m_form;
+    QPushButton *m_withdraw;
 };
 
 } // namespace lastrivet::ui

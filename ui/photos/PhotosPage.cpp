@@ -19,6 +19,7 @@
 #include "ui/photos/WatchedFolder.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/PictureLoader.h"
+#include "ui/widgets/RowMenu.h"
 
 #include <QDragEnterEvent>
 #include <QFileDialog>
@@ -147,13 +148,15 @@ void PhotosPage::buildKeys()
         shortcut->setContext(Qt::WidgetShortcut);
         shortcut->setWhatsThis(words);
         connect(shortcut, &QShortcut::activated, this, act);
+        return shortcut;
     };
     PhotoGrid *grid = &m_browser->grid();
-    add(grid, Qt::Key_A, tr("Say what the photo belongs to"), [this] { m_detail->assign(); });
+    auto *assign =
+        add(grid, Qt::Key_A, tr("Say what the photo belongs to"), [this] { m_detail->assign(); });
     add(grid, Qt::Key_M, tr("Confirm the proposed work"), [this] { m_detail->confirmMatch(); });
     add(grid, Qt::SHIFT | Qt::Key_M, tr("Confirm all that is proposed"),
         [this] { m_match->confirm(); });
-    add(grid, Qt::Key_Space, tr("Look at the photo"), [this] { openViewer(); });
+    auto *look = add(grid, Qt::Key_Space, tr("Look at the photo"), [this] { openViewer(); });
     add(grid, QKeySequence::Delete, tr("Withdraw what is chosen"),
         [this] { m_detail->withdrawAll(); });
     for (std::size_t i = 0; i < Words<Shows>::list.size(); ++i) {
@@ -168,6 +171,10 @@ void PhotosPage::buildKeys()
     pasting->setContext(Qt::WidgetWithChildrenShortcut);
     pasting->setWhatsThis(tr("Take in what was copied"));
     connect(pasting, &QShortcut::activated, this, &PhotosPage::paste);
+    auto *menu = new RowMenu(*grid);
+    menu->addKey(*look, [] { return true; });
+    menu->addKey(*assign, [this] { return !session().isReadOnly(); });
+    m_detail->offer(*menu);
 }
 
 void PhotosPage::watch(WatchedFolder &folder)

@@ -70,6 +70,7 @@ void ShortcutSheet::open(const std::vector<QAction *> &commands, const QWidget *
     }
     addLine(tr("Enter"), tr("Go to the record of a row"));
     addLine(tr("Space"), tr("Press the button of a row"));
+    addLine(tr("Menu, Shift+F10"), tr("What can be done with a row"));
     addLine(tr("Up, Down"), tr("A day later or earlier, in a field for days"));
     addLine(tr("Ctrl+Enter"), tr("Record what a form says"));
     addLine(tr("Esc"), tr("Leave a form, a closing, this sheet"));

@@ -14,6 +14,7 @@
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/RecordForm.h"
+#include "ui/widgets/RowMenu.h"
 #include "ui/widgets/WithdrawAct.h"
 #include "ui/widgets/WrappedText.h"
 
@@ -65,6 +66,7 @@ SquawkEditor::SquawkEditor(Session &session, PictureLoader &loader, QWidget *par
     , m_again(addAct(tr("It came back…"), Act::FoundAgain))
     , m_takeBack(addAct(tr("Take back…"), Act::TakeBack))
     , m_withdraw(new QPushButton(tr("Withdraw"), this))
+    , m_acts(new QWidget(this))
     , m_act(new SquawkActForm(session, this))
     , m_ask(new ActLine(session, this))
     , m_begun(session, {m_act, m_ask})
@@ -119,13 +121,14 @@ QPushButton *SquawkEditor::addAct(const QString &words, Act act)
 
 QWidget *SquawkEditor::buildActs()
 {
-    auto *acts = new QWidget(this);
-    auto *flow = new Flow(acts);
+    auto *flow = new Flow(m_acts);
     m_withdraw->setProperty("flat", true);
     m_takeBack->setProperty("flat", true);
     for (QPushButton *next : {m_fixAndCheck, m_verify})
         next->setProperty("primary", true);
     m_fixAndCheck->setToolTip(tr("F in the list"));
+    for (QPushButton *next : {m_fixAndCheck, m_verify})
+        RowMenu::tellKeys(*next, Qt::Key_F);
     m_takeBack->setToolTip(tr("One step back: not accepted, not verified or not fixed after all"));
     m_again->setToolTip(tr("Writes down a new squawk like this one; this one keeps its dates"));
     for (QPushButton *button :
@@ -135,9 +138,9 @@ QWidget *SquawkEditor::buildActs()
         [this] {
             return RecordRef{RecordType::Squawk, m_squawk.value()};
         },
-        acts));
+        m_acts));
     connect(m_withdraw, &QPushButton::clicked, this, &SquawkEditor::withdrawIt);
-    return acts;
+    return m_acts;
 }
 
 QLayout *SquawkEditor::buildPictures()

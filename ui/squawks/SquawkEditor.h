@@ -39,6 +39,8 @@ public:
     void editTitle();
     /// Asks for the correction and, where it is the builder's own to check, ticks both.
     void fixAndCheck();
+    /// The buttons for what can be done with the squawk.
+    QWidget &acts() const { return *m_acts; }
     SquawkPictures &before() const { return *m_before; }
     SquawkPictures &after() const { return *m_after; }
 
@@ -72,6 +74,7 @@ private:
     QPushButton *m_again;
     QPushButton *m_takeBack;
     QPushButton *m_withdraw;
+    QWidget *m_acts;
     SquawkActForm *m_act;
     ActLine *m_ask;
     BegunForms m_begun;

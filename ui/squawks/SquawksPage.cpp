@@ -14,6 +14,7 @@
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/NewFileName.h"
 #include "ui/widgets/PictureLoader.h"
+#include "ui/widgets/RowMenu.h"
 
 #include <QDir>
 #include <QHBoxLayout>
@@ -143,6 +144,7 @@ void SquawksPage::buildKeys()
     find->setContext(Qt::WidgetShortcut);
     find->setWhatsThis(tr("Look for words in the list"));
     connect(find, &QShortcut::activated, m_filter, &SquawkFilterBar::focusText);
+    (new RowMenu(*m_list))->addBar(m_editor->acts());
 }
 
 void SquawksPage::filter()

@@ -123,7 +123,7 @@ void RowListView::focusOutEvent(QFocusEvent *event)
 {
     QListView::focusOutEvent(event);
     // A chosen row in a list that is not being used would look like the thing to do.
-    if (event->reason() == Qt::ActiveWindowFocusReason)
+    if (event->reason() == Qt::ActiveWindowFocusReason || event->reason() == Qt::PopupFocusReason)
         return;
     m_left = currentIndex();
     setCurrentIndex({});
