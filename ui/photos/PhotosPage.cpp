@@ -221,6 +221,9 @@ void PhotosPage::dragEnterEvent(QDragEnterEvent *event)
 {
     if (PictureInbox::canTake(*event->mimeData()))
         event->acceptProposedAction();
+    else
+        // The window may.
+        event->ignore();
 }
 
 void PhotosPage::dropEvent(QDropEvent *event)

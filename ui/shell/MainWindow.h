@@ -125,7 +125,7 @@ private:
     void openAnew();
     /// A project's folder, and records or a list for the project that is open.
     bool canTake(const QMimeData &offered) const;
-    void takeDropped(const QString &file);
+    void showDropped(const QString &list);
     void importFile();
     void exportFile();
     void verifyProject();

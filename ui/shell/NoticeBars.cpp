@@ -178,9 +178,7 @@ void NoticeBars::lookAtClock()
     if (m_isClockWrong) {
         m_clock = addNotice(**found, {});
     } else if (m_clock) {
-        m_bars->removeWidget(m_clock);
-        m_clock->hide();
-        m_clock->deleteLater();
+        takeAway(*m_clock);
         m_clock = nullptr;
     }
 }
@@ -206,10 +204,20 @@ void NoticeBars::addDismiss(Bar &bar)
     connect(dismiss, &QPushButton::clicked, &bar, &QObject::deleteLater);
 }
 
+void NoticeBars::takeAway(QWidget &bar)
+{
+    m_bars->removeWidget(&bar);
+    bar.hide();
+    bar.deleteLater();
+}
+
 void NoticeBars::askToImport(const QString &file)
 {
+    if (m_import)
+        takeAway(*m_import);
     Bar *bar = add(tr("Bring the records of %1 into this project?").arg(QFileInfo(file).fileName()),
                    false);
+    m_import = bar;
     QPushButton *import = bar->addButton(tr("Import records"));
     connect(import, &QPushButton::clicked, this, [this, bar, file] {
         bar->deleteLater();
@@ -224,10 +232,7 @@ void NoticeBars::lookAtPlace()
     if (project.isInPlace() == !m_moved)
         return;
     if (m_moved) {
-        // Its button may be what waits for a folder to be chosen.
-        m_bars->removeWidget(m_moved);
-        m_moved->hide();
-        m_moved->deleteLater();
+        takeAway(*m_moved);
         m_moved = nullptr;
         m_session.say(tr("The project's folder is back."));
         return;

@@ -70,11 +70,15 @@ private:
     /// What can be dismissed; a second database can be merged.
     Bar *addNotice(const Message &notice, const QString &second);
     static void addDismiss(Bar &bar);
+    /// At once out of sight; its button may be what waits for something to be chosen.
+    void takeAway(QWidget &bar);
     void showDamages(const std::vector<Message> &damages);
 
     Session &m_session;
     QVBoxLayout *m_bars;
     Bar *m_moved = nullptr;
+    /// What is asked about the document that was dropped last; null when nothing is.
+    QPointer<QWidget> m_import;
     /// Null while the project can be written.
     Bar *m_readOnly = nullptr;
     /// When the project was opened, and the newest row of its journal then.

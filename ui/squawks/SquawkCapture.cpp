@@ -231,6 +231,9 @@ void SquawkCapture::dragEnterEvent(QDragEnterEvent *event)
 {
     if (PictureInbox::canTake(*event->mimeData()))
         event->acceptProposedAction();
+    else
+        // The window may.
+        event->ignore();
 }
 
 void SquawkCapture::dropEvent(QDropEvent *event)

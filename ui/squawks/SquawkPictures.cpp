@@ -191,6 +191,9 @@ void SquawkPictures::dragEnterEvent(QDragEnterEvent *event)
 {
     if (PictureInbox::canTake(*event->mimeData()))
         event->acceptProposedAction();
+    else
+        // The window may.
+        event->ignore();
 }
 
 void SquawkPictures::dropEvent(QDropEvent *event)

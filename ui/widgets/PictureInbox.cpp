@@ -28,8 +28,11 @@ QString translated(const char *text)
 
 bool PictureInbox::canTake(const QMimeData &offered)
 {
-    // A project is to be opened, and not all that lies in it taken in.
-    return offered.hasImage() || (!ui::filesIn(offered).isEmpty() && projectIn(offered).isEmpty());
+    // A project is to be opened, and not all that lies in it taken in; records and lists are asked
+    // about.
+    const bool isForWindow = !projectIn(offered).isEmpty() || !documentIn(offered).isEmpty() ||
+                             !listIn(offered).isEmpty();
+    return offered.hasImage() || (!ui::filesIn(offered).isEmpty() && !isForWindow);
 }
 
 bool PictureInbox::isPictureOnClipboard()

@@ -15,7 +15,8 @@ namespace lastrivet::ui {
 /// picture without a file becomes one, which lasts as long as the inbox.
 class PictureInbox {
 public:
-    /// True when a drop or the clipboard holds files, folders or a picture, and not a project.
+    /// True when a drop or the clipboard holds files, folders or a picture, and not a project, a
+    /// document of records or a list: those are for the window.
     static bool canTake(const QMimeData &offered);
     /// True when pasting means a picture or files: a picture of words that are there too is none.
     static bool isPictureOnClipboard();

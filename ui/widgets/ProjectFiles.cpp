@@ -24,6 +24,16 @@ QString tr(const char *text, int count = -1)
     return QCoreApplication::translate("ProjectFiles", text, nullptr, count);
 }
 
+/// Of several nobody knows which is meant.
+QString onlyFileEnding(const QMimeData &offered, const QStringList &endings)
+{
+    const QStringList files = filesIn(offered);
+    const bool isOne = files.size() == 1 &&
+                       endings.contains(QFileInfo(files.front()).suffix(), Qt::CaseInsensitive) &&
+                       !QFileInfo(files.front()).isDir();
+    return isOne ? files.front() : QString();
+}
+
 } // namespace
 
 bool attachFiles(Session &session, const QString &name, const QStringList &files,
@@ -86,6 +96,16 @@ QString projectIn(const QMimeData &offered)
     const bool isProject = !folder.isEmpty() && QFileInfo(folder).isDir() &&
                            QFileInfo(QDir(folder).filePath(QStringLiteral("records.db"))).isFile();
     return isProject ? folder : QString();
+}
+
+QString documentIn(const QMimeData &offered)
+{
+    return onlyFileEnding(offered, {QStringLiteral("json")});
+}
+
+QString listIn(const QMimeData &offered)
+{
+    return onlyFileEnding(offered, {QStringLiteral("csv"), QStringLiteral("tsv")});
 }
 
 } // namespace lastrivet::ui

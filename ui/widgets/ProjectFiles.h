@@ -25,5 +25,9 @@ void openFile(Session &session, Id<Media> file);
 QStringList filesIn(const QMimeData &offered);
 /// The project's folder that is dragged or pasted by itself; empty where it is something else.
 QString projectIn(const QMimeData &offered);
+/// The document of records, or the list, that is dragged or pasted by itself; empty where it is
+/// something else.
+QString documentIn(const QMimeData &offered);
+QString listIn(const QMimeData &offered);
 
 } // namespace lastrivet::ui

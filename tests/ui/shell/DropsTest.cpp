@@ -8,6 +8,8 @@
 #include "ui/lists/ListDialog.h"
 #include "ui/shell/MainWindow.h"
 #include "ui/shell/NoticeBars.h"
+#include "ui/shell/Page.h"
+#include "ui/shell/PageList.h"
 #include "ui/shell/ProjectView.h"
 #include "ui/widgets/PictureInbox.h"
 
@@ -28,19 +30,19 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// Drops a file on the window; false when the window does not take it.
-bool drop(MainWindow &window, const QString &file)
+/// Drops a file on the window or something in it; false when nobody there takes it.
+bool drop(QWidget &place, const QString &file)
 {
     QMimeData offered;
     offered.setUrls({QUrl::fromLocalFile(file)});
     QDragEnterEvent entered(QPoint(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
     // One that is new counts as accepted.
     entered.ignore();
-    QCoreApplication::sendEvent(&window, &entered);
+    QCoreApplication::sendEvent(&place, &entered);
     if (!entered.isAccepted())
         return false;
     QDropEvent dropped(QPointF(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
-    QCoreApplication::sendEvent(&window, &dropped);
+    QCoreApplication::sendEvent(&place, &dropped);
     QTest::qWait(20);
     return true;
 }
@@ -87,6 +89,33 @@ TEST_CASE("Records that are dropped on the window are brought in when that is co
     test::press(view.notices(), QStringLiteral("Import records"));
     CHECK(parts() == before + 1);
     CHECK(QTest::qWaitFor([&] { return view.notices().texts().isEmpty(); }, 1000));
+}
+
+TEST_CASE("Records that are dropped on the photos are no photos, and asked about once")
+{
+    test::WholeWindow opened;
+    opened.openAndShow();
+    ProjectView &view = *opened.window.view();
+    view.open(PageId::Photos);
+    Page &photos = view.page(PageId::Photos);
+    const auto media = view.session().records()->media.size();
+    for (const auto *name : {"more.json", "other.json"}) {
+        const auto file = opened.folder / name;
+        std::ofstream(file) << "{}";
+        CHECK(drop(photos, pathText(file)));
+    }
+    REQUIRE(view.notices().texts().size() == 1);
+    CHECK(view.notices().texts().front().contains(QStringLiteral("other.json")));
+    CHECK(view.session().records()->media.size() == media);
+    QMimeData offered;
+    for (const auto *name : {"parts.csv", "parts.TSV"}) {
+        offered.setUrls({QUrl::fromLocalFile(pathText(opened.folder / name))});
+        CHECK_FALSE(PictureInbox::canTake(offered));
+    }
+    // Of several it is not said which is meant.
+    offered.setUrls({QUrl::fromLocalFile(QStringLiteral("/a.csv")),
+                     QUrl::fromLocalFile(QStringLiteral("/b.csv"))});
+    CHECK(PictureInbox::canTake(offered));
 }
 
 TEST_CASE("A list that is dropped on the window is shown before it is taken in")
