@@ -226,6 +226,15 @@ QWidget *ClosingBoard::firstList() const
     return m_aircraft;
 }
 
+Id<Closing> ClosingBoard::chosenClosing() const
+{
+    for (const RowListView *list : lists()) {
+        if (list->currentIndex().isValid())
+            return Id<Closing>{list->rows().row(list->currentIndex().row()).record.id};
+    }
+    return {};
+}
+
 std::vector<RowListView *> ClosingBoard::lists() const
 {
     std::vector<RowListView *> all{m_aircraft};

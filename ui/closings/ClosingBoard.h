@@ -28,6 +28,8 @@ public:
     void setFilter(const QString &words);
     void setTheme();
     QWidget *firstList() const;
+    /// The closing that the keyboard is at, or none.
+    Id<Closing> chosenClosing() const;
     /// Every list of closings, that of the whole aircraft first.
     std::vector<RowListView *> lists() const;
     /// Puts the keyboard on this closing, or on the first one when it is not among those shown.

@@ -319,6 +319,11 @@ Id<Closing> ClosingsPage::shownClosing() const
     return m_stack->currentWidget() == m_view ? m_view->shown() : Id<Closing>{};
 }
 
+Id<Closing> ClosingsPage::chosenClosing() const
+{
+    return m_stack->currentWidget() == m_boardPlace ? m_board->chosenClosing() : shownClosing();
+}
+
 Id<Component> ClosingsPage::shownPart() const
 {
     const Closing *shown = session().records()->findLive(shownClosing());

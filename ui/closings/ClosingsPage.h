@@ -43,6 +43,8 @@ public:
 
     /// The closing that is opened, if one is.
     Id<Closing> shownClosing() const;
+    /// That one, or the one that is chosen on the board.
+    Id<Closing> chosenClosing() const;
     ClosingView &view() const { return *m_view; }
     ClosingBoard &board() const { return *m_board; }
     VisitForm &visit() const { return *m_visit; }

@@ -17,9 +17,9 @@ void MainWindow::buildPrintMenu()
     QMenu &menu = *menuBar()->addMenu(tr("&Print"));
     const auto open = [this](PrintKind kind) {
         const auto *closings = qobject_cast<const ClosingsPage *>(&m_view->page(m_view->current()));
+        const Id<Closing> chosen = closings ? closings->chosenClosing() : Id<Closing>{};
         leaveForms(m_printForm);
-        m_printForm->open(m_view->session(), kind,
-                          closings ? closings->shownClosing() : Id<Closing>{});
+        m_printForm->open(m_view->session(), kind, chosen);
     };
     const auto words = [](const QString &paper) { return tr("%1…", "a paper to make").arg(paper); };
     // Each has its form on the page that it is about.
@@ -36,11 +36,14 @@ void MainWindow::buildPrintMenu()
 
 void MainWindow::startPacket()
 {
+    auto *closings = qobject_cast<ClosingsPage *>(&m_view->page(PageId::Closings));
+    // A page that is only opened by this has a row chosen by itself.
+    const bool isThere = m_view->current() == PageId::Closings;
+    const Id<Closing> meant = isThere ? closings->chosenClosing() : closings->shownClosing();
     leaveForms(m_view);
     m_view->open(PageId::Closings);
-    auto *closings = qobject_cast<ClosingsPage *>(&m_view->page(PageId::Closings));
-    if (const Id<Closing> shown = closings->shownClosing())
-        closings->startPacket({shown});
+    if (meant)
+        closings->startPacket({meant});
     else
         m_view->session().say(tr("Open the closing that the packet is for; it is made there."));
 }

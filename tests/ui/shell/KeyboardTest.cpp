@@ -5,6 +5,7 @@
 #include "ui/backup/BackupForm.h"
 #include "ui/backup/RestoreForm.h"
 #include "ui/bench/BenchView.h"
+#include "ui/closings/ClosingBoard.h"
 #include "ui/closings/ClosingsPage.h"
 #include "ui/closings/PacketForm.h"
 #include "ui/convert/QtText.h"
@@ -272,7 +273,15 @@ TEST_CASE("The menu of papers begins the builder's log on its page, and the pack
     opened.view().goTo({RecordType::Closing, opened.workshop.wingClosing.value()});
     REQUIRE(choose(QStringLiteral("Inspection packet")));
     CHECK(opened.view().current() == PageId::Closings);
-    CHECK(static_cast<ClosingsPage &>(opened.view().page(PageId::Closings)).packet().isVisible());
+    auto &closings = static_cast<ClosingsPage &>(opened.view().page(PageId::Closings));
+    CHECK(closings.packet().isVisible());
+    // On the board the closing that the keyboard is at is meant.
+    closings.showRecord({RecordType::Closing, -1});
+    CHECK_FALSE(closings.packet().isVisible());
+    closings.board().returnTo(opened.workshop.aileronClosing);
+    CHECK(closings.chosenClosing() == opened.workshop.aileronClosing);
+    REQUIRE(choose(QStringLiteral("Inspection packet")));
+    CHECK(closings.packet().isVisible());
 }
 
 TEST_CASE("What has the typed code or number stands first among what is found")
