@@ -5,6 +5,7 @@
 #include "core/workshop/Quantities.h"
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
+#include "ui/workshop/Tables.h"
 
 #include <QLineEdit>
 
@@ -38,10 +39,9 @@ void OwnLimitForm::start(const QString &subject, const QString &unit,
     };
     m_subject = subject;
     m_hasUnit = !unit.isEmpty();
-    QString words = subject;
     setTitle(tr("This project's own limit in the place of: %1. Both lines empty give the table "
                 "its place back.")
-                 .arg(words.replace(QLatin1Char('_'), QLatin1Char(' '))));
+                 .arg(subjectWords(subject)));
     m_minimum->setText(known ? number(known->minimum) : QString());
     m_maximum->setText(known ? number(known->maximum) : QString());
     m_unit->setText(known ? toQt(known->unit) : unit);

@@ -3,6 +3,7 @@
 #include "ui/workshop/Tables.h"
 
 #include "core/workshop/Quantities.h"
+#include "core/workshop/Torque.h"
 #include "core/workshop/WorkshopTable.h"
 #include "ui/convert/QtText.h"
 #include "ui/workshop/RuleWords.h"
@@ -136,6 +137,28 @@ QString tableTitle(std::string_view name)
 {
     const auto *shape = tableShape(name);
     return shape ? QCoreApplication::translate("Workshop", shape->title) : toQt(name);
+}
+
+QString subjectWords(const QString &subject)
+{
+    using workshop::Nut;
+    QStringList words = subject.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    if (words.isEmpty())
+        return {};
+    const QString table = words.takeFirst();
+    const bool isTorque = table == QLatin1String("torque");
+    for (QString &each : words) {
+        const std::string known = toStd(each);
+        if (isTorque && known == word(Nut::Tension))
+            each = tr("thick, loaded in tension");
+        else if (isTorque && known == word(Nut::Shear))
+            each = tr("thin, loaded in shear");
+        else
+            each = ruleWords(known);
+    }
+    words.prepend((isTorque ? tr("Torque of a bolt") : tableTitle(toStd(table))) +
+                  QLatin1Char(words.isEmpty() ? ' ' : ','));
+    return words.join(QLatin1Char(' ')).trimmed();
 }
 
 FigureTable shownTable(std::string_view name, UnitSystem units,

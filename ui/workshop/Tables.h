@@ -6,6 +6,8 @@
 #include "core/workshop/OwnLimits.h"
 #include "ui/workshop/FigureModel.h"
 
+#include <QString>
+
 #include <string_view>
 #include <vector>
 
@@ -13,6 +15,9 @@ namespace lastrivet::ui {
 
 /// The name of a workshop table as people read it.
 QString tableTitle(std::string_view name);
+
+/// What a limit of the project's own is about, as people read it.
+QString subjectWords(const QString &subject);
 
 /// A workshop table as it is shown: in the person's units, its rules in words, the project's own
 /// limits in the place of what they replace.

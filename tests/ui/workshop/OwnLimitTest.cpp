@@ -65,6 +65,8 @@ TEST_CASE("A limit of the project's own that is begun holds one for another thre
     QComboBox &thread = test::choice(shown.page, QStringLiteral("Torque of a bolt: Thread"));
     thread.setCurrentText(QStringLiteral("10-32"));
     test::press(shown.page, own);
+    CHECK(test::says(shown.page, QStringLiteral("in the place of: Torque of a bolt, 10-32 thick, "
+                                                "loaded in tension.")));
     test::type(shown.page, most, QStringLiteral("22"));
     // For the same it goes on.
     test::press(shown.page, own);
