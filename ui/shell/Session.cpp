@@ -19,6 +19,7 @@ namespace {
 
 /// Nobody looks through as many to see what a key took back.
 constexpr std::size_t manyRecords = 50;
+constexpr qint64 undoToldMilliseconds = 60000;
 
 } // namespace
 
@@ -53,7 +54,7 @@ void Session::receive(const ChangeNotice &notice)
 {
     m_records = notice.after;
     m_partFinder.reset();
-    m_isUndoTold = false;
+    m_undoTold.invalidate();
     if (notice.before->profile_copy != notice.after->profile_copy)
         m_profile = std::make_shared<Profile>(m_project->profile());
     Q_EMIT changed(notice);
@@ -135,16 +136,17 @@ void Session::undo()
 
 void Session::askToUndo()
 {
-    const auto size = m_isUndoTold
-                          ? std::optional<std::size_t>(0)
-                          : read([this] { return m_project->undoSize(); }, Telling::EachTime);
+    // Who comes back to it after minutes does not press a second time.
+    const bool isTold = m_undoTold.isValid() && !m_undoTold.hasExpired(undoToldMilliseconds);
+    const auto size = isTold ? std::optional<std::size_t>(0)
+                             : read([this] { return m_project->undoSize(); }, Telling::EachTime);
     if (!size)
         return;
     if (*size <= manyRecords) {
         undo();
         return;
     }
-    m_isUndoTold = true;
+    m_undoTold.start();
     complain(tr("“%1” changed %2 records. Undo once more to take all of it back; redo brings it "
                 "again.")
                  .arg(toQt(m_project->undoLabel().value_or("")), countText(std::int64_t(*size))));

@@ -11,6 +11,7 @@
 #include "ui/shell/Progress.h"
 #include "ui/shell/Theme.h"
 
+#include <QElapsedTimer>
 #include <QObject>
 #include <QString>
 
@@ -165,8 +166,8 @@ private:
     bool m_isReadingInVain = false;
     std::vector<std::weak_ptr<Progress>> m_running;
     bool m_isAnswering = false;
-    /// It was said what undo takes back, and nothing was changed since.
-    bool m_isUndoTold = false;
+    /// Since it was said what undo takes back; not running where something was changed since.
+    QElapsedTimer m_undoTold;
     int m_subscription = 0;
 };
 
