@@ -70,7 +70,10 @@ void ExpenseBoard::build()
                 expense.category = toStd(m_category->currentText());
         });
     });
-    connect(m_category, &QComboBox::activated, this, &ExpenseBoard::filter);
+    connect(m_category, &QComboBox::activated, this, [this] {
+        m_wanted = m_category->currentData();
+        filter();
+    });
     connect(m_currency, &QComboBox::activated, this, [this] {
         draw(stores::spending(*this->session().records(), this->session().today()));
     });
@@ -79,6 +82,7 @@ void ExpenseBoard::build()
 void ExpenseBoard::showRecord(RecordRef record)
 {
     if (!list().isListed(record)) {
+        m_wanted = QVariant();
         m_category->setCurrentIndex(0);
         filter();
     }
@@ -101,17 +105,16 @@ void ExpenseBoard::filter()
 
 void ExpenseBoard::offer(const stores::Spending &spending)
 {
-    const QVariant category =
-        m_category->currentIndex() > 0 ? m_category->currentData() : QVariant();
+    const QVariant before = m_category->currentData();
     m_category->clear();
     m_category->addItem(tr("all categories"));
     for (const stores::CategorySum &sum : spending.categories)
         m_category->addItem(sum.category.empty() ? tr("without a category") : toQt(sum.category),
                             toQt(entry::folded(sum.category)));
-    if (category.isValid())
-        m_category->setCurrentIndex(std::max(0, m_category->findData(category)));
-    // Its name may be gone; the list follows what the box says.
-    if (category.isValid() && m_category->currentIndex() == 0)
+    m_category->setCurrentIndex(m_wanted.isValid() ? std::max(0, m_category->findData(m_wanted))
+                                                   : 0);
+    // Its name may be gone, or there again; the list follows what the box says.
+    if (m_category->currentData() != before)
         filter();
     const QString currency = m_currency->currentText();
     m_currency->clear();

@@ -5,6 +5,8 @@
 #include "core/stores/Spending.h"
 #include "ui/stores/StoreBoard.h"
 
+#include <QVariant>
+
 class QComboBox;
 class QLabel;
 
@@ -33,6 +35,9 @@ private:
     void draw(const stores::Spending &spending);
 
     QComboBox *m_category;
+    /// The category that somebody chose, invalid for all of them. It may be gone for a while, until
+    /// a change is undone.
+    QVariant m_wanted;
     QLabel *m_words;
     QLabel *m_total;
     QComboBox *m_currency;

@@ -118,6 +118,18 @@ TEST_CASE("Expenses are written in a line; amounts stay exact and currencies apa
     choice(board, QStringLiteral("Category")).setCurrentIndex(1);
     Q_EMIT choice(board, QStringLiteral("Category")).activated(1);
     CHECK(window.list(board).model()->rowCount() == 2);
+    // A category that is gone for a while is chosen again when it is back.
+    REQUIRE(window.session->change(QStringLiteral("Other category"), [](Edit &edit) {
+        std::vector<Id<Expense>> all;
+        for (const Expense &known : edit.records().expenses)
+            all.push_back(known.id);
+        for (const auto id : all)
+            edit.update(id, [](Expense &expense) { expense.category = "shop"; });
+    }));
+    CHECK(window.list(board).model()->rowCount() == 3);
+    window.session->undo();
+    CHECK(choice(board, QStringLiteral("Category")).currentIndex() == 1);
+    CHECK(window.list(board).model()->rowCount() == 2);
 }
 
 TEST_CASE("Every board of the stores has names for screen readers and is reached by the tabulator")
