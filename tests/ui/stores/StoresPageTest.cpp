@@ -13,6 +13,8 @@
 #include <QComboBox>
 #include <QLineEdit>
 
+#include <vector>
+
 namespace lastrivet::test {
 
 TEST_CASE("A calibration that is begun waits with its tool")
