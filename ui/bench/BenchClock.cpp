@@ -8,6 +8,7 @@
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordNames.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -42,6 +43,7 @@ void BenchClock::build()
     layout->addWidget(m_button);
     layout->addWidget(m_running);
     layout->addWidget(m_form);
+    m_button->installEventFilter(this);
     connect(m_button, &QPushButton::clicked, this, &BenchClock::startOrStop);
     connect(&m_session, &Session::timerChanged, this, &BenchClock::showClock);
     connect(&m_tick, &QTimer::timeout, this, &BenchClock::showClock);
@@ -50,6 +52,13 @@ void BenchClock::build()
         m_form->hide();
         m_button->setFocus();
     });
+}
+
+/// Who presses twice at once means the start, and not to be asked about the end of it.
+bool BenchClock::eventFilter(QObject *watched, QEvent *event)
+{
+    return (watched == m_button && event->type() == QEvent::MouseButtonDblClick) ||
+           QWidget::eventFilter(watched, event);
 }
 
 void BenchClock::setPart(Id<Component> part)

@@ -27,6 +27,9 @@ public:
     void startOrStop();
     QPushButton &button() const { return *m_button; }
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     void build();
     void start();

@@ -7,6 +7,8 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/MediaModel.h"
 
+#include <QApplication>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -21,6 +23,7 @@ BenchPicture::BenchPicture(Session &session, PictureLoader &loader, QWidget *par
     , m_title(new QLabel(this))
 {
     m_picture->setReadOnly(true);
+    m_picture->installEventFilter(this);
     m_title->setWordWrap(true);
     auto *back = new QPushButton(tr("Back to the part (Esc)"), this);
     auto *head = new QHBoxLayout;
@@ -43,6 +46,20 @@ void BenchPicture::showPicture(const Media &media)
     m_picture->marks().show(media.annotations);
     m_refiner->show(media);
     m_picture->setFocus();
+}
+
+void BenchPicture::showEvent(QShowEvent *event)
+{
+    m_shown.start();
+    QWidget::showEvent(event);
+}
+
+/// The second press of those that opened it twice would show a small part of it.
+bool BenchPicture::eventFilter(QObject *watched, QEvent *event)
+{
+    const bool isSecondPress = event->type() == QEvent::MouseButtonDblClick && m_shown.isValid() &&
+                               !m_shown.hasExpired(QApplication::doubleClickInterval());
+    return isSecondPress || QWidget::eventFilter(watched, event);
 }
 
 } // namespace lastrivet::ui

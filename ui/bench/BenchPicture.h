@@ -4,6 +4,7 @@
 
 #include "core/records/Media.h"
 
+#include <QElapsedTimer>
 #include <QWidget>
 
 class QLabel;
@@ -29,7 +30,13 @@ Q_SIGNALS:
     void stepped(int by);
     void left();
 
+protected:
+    void showEvent(QShowEvent *event) override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
+    /// Since it came in the place of the part.
+    QElapsedTimer m_shown;
     PictureView *m_picture;
     PictureRefiner *m_refiner;
     QLabel *m_title;

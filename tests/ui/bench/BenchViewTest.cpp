@@ -19,6 +19,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -66,6 +68,22 @@ TEST_CASE("Work is started and stopped by key, and the log entry is that of the 
     CHECK(logged->began == Moment::parse("2026-03-14T18:00"));
     REQUIRE(logged->workers.size() == 1);
     CHECK(logged->workers.front().person_id == bench.workshop.builder);
+}
+
+TEST_CASE("Who presses the button twice at once has started work, and is not asked how it ended")
+{
+    Bench bench;
+    QPushButton *start = test::button(*bench.view, QStringLiteral("Start work (F2)"));
+    REQUIRE(start);
+    QTest::mouseClick(start, Qt::LeftButton);
+    QTest::mouseDClick(start, Qt::LeftButton);
+    QTest::mouseRelease(start, Qt::LeftButton);
+    CHECK(bench.session->timer());
+    REQUIRE(test::button(*bench.view, QStringLiteral("Stop work (F2)")) == start);
+    const auto lines = bench.view->findChildren<QLineEdit *>();
+    CHECK(std::ranges::none_of(lines, [](const QLineEdit *line) {
+        return line->isVisible() && line->accessibleName() == QStringLiteral("Done");
+    }));
 }
 
 TEST_CASE("A clock that was forgotten is not believed")
