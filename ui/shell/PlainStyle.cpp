@@ -4,7 +4,9 @@
 
 #include <QAbstractSpinBox>
 #include <QComboBox>
+#include <QCursor>
 #include <QEvent>
+#include <QFontMetrics>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -12,9 +14,14 @@
 #include <QPushButton>
 #include <QTextDocument>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
+
+/// Of a line in a tip.
+constexpr int tipLetters = 64;
 
 /// True when the key would take back or do again, and the field has nothing of its own for it.
 bool isOfProject(const QObject &field, const QKeyEvent &key)
@@ -58,6 +65,8 @@ void PlainStyle::polish(QWidget *widget)
     auto *label = qobject_cast<QLabel *>(widget);
     if (label && label->textFormat() == Qt::AutoText)
         label->setTextFormat(Qt::PlainText);
+    if (label && label->inherits("QTipLabel"))
+        label->installEventFilter(this);
     if (isOneOf<QAbstractSpinBox, QComboBox, QLineEdit, QPlainTextEdit, QPushButton>(widget))
         widget->installEventFilter(this);
 }
@@ -75,6 +84,10 @@ bool PlainStyle::eventFilter(QObject *watched, QEvent *event)
     switch (event->type()) {
     case QEvent::Wheel:
         return passesBy(watched, event) || QProxyStyle::eventFilter(watched, event);
+    case QEvent::Resize:
+        if (auto *tip = qobject_cast<QLabel *>(watched))
+            narrow(*tip);
+        break;
     case QEvent::ShortcutOverride:
         if (!isOfProject(*watched, *static_cast<QKeyEvent *>(event)))
             break;
@@ -92,6 +105,26 @@ bool PlainStyle::eventFilter(QObject *watched, QEvent *event)
         break;
     }
     return QProxyStyle::eventFilter(watched, event);
+}
+
+/// Qt leaves a text that is not HTML in one line as long as the screen is wide.
+void PlainStyle::narrow(QLabel &tip)
+{
+    const QFontMetrics metrics = tip.fontMetrics();
+    const int most = tipLetters * metrics.averageCharWidth();
+    const int margins = tip.width() - metrics.size(0, tip.text()).width();
+    if (tip.wordWrap() || tip.width() <= most + margins)
+        return;
+    // A path has no place to break.
+    const QRect lines = metrics.boundingRect(QRect(0, 0, most, QWIDGETSIZE_MAX),
+                                             Qt::AlignLeft | Qt::TextWordWrap, tip.text());
+    const int width = std::max(most, lines.width()) + std::max(0, margins);
+    const int right = tip.x() + tip.width();
+    tip.setWordWrap(true);
+    tip.resize(width, tip.heightForWidth(width));
+    // Where it had no room to the right of the mouse it ends there, however wide it is.
+    if (right <= QCursor::pos().x())
+        tip.move(right - width, tip.y());
 }
 
 /// Lets the wheel pass by boxes for numbers that nobody types in.

@@ -4,10 +4,13 @@
 
 #include <QProxyStyle>
 
+class QLabel;
+
 namespace lastrivet::ui {
 
 /// Fusion, in which every label and tip shows its text as it is: left alone, Qt takes a text that
-/// looks like HTML for HTML, and many texts are those of records, perhaps a stranger's.
+/// looks like HTML for HTML, and many texts are those of records, perhaps a stranger's. A tip goes
+/// over several lines before it is too wide to be read.
 ///
 /// The wheel scrolls forms and changes nothing in them: a choice that it turned over on its way
 /// would be a change of the records that nobody meant.
@@ -31,6 +34,7 @@ public:
 
 private:
     static bool passesBy(QObject *watched, QEvent *event);
+    static void narrow(QLabel &tip);
 };
 
 } // namespace lastrivet::ui

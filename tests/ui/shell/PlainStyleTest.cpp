@@ -11,6 +11,7 @@
 
 #include <QApplication>
 #include <QComboBox>
+#include <QFontMetrics>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -237,6 +238,38 @@ TEST_CASE("A label and a tip show markup as it is written")
     });
     REQUIRE(tip != shown.end());
     CHECK(qobject_cast<QLabel *>(*tip)->textFormat() == Qt::PlainText);
+    QToolTip::hideText();
+}
+
+TEST_CASE("A long tip goes over several lines, and a path in it is not cut")
+{
+    test::theme();
+    QWidget window;
+    window.show();
+    const auto shownFor = [&](const QString &text) {
+        QToolTip::showText(QPoint(10, 10), text, &window);
+        QLabel *tip = nullptr;
+        const auto isThere = [&tip] {
+            for (QWidget *widget : QApplication::topLevelWidgets()) {
+                if (widget->inherits("QTipLabel") && widget->isVisible())
+                    tip = qobject_cast<QLabel *>(widget);
+            }
+            return tip != nullptr;
+        };
+        REQUIRE(QTest::qWaitFor(isThere, 2000));
+        return tip;
+    };
+    const QString name = QStringLiteral("bracket of the elevator's control column, ");
+    const QLabel *tip = shownFor(name.repeated(2));
+    const QFontMetrics metrics = tip->fontMetrics();
+    CHECK(tip->width() < metrics.horizontalAdvance(tip->text()));
+    CHECK(tip->height() >= 2 * metrics.lineSpacing());
+    const QString path = QStringLiteral("/folder").repeated(12);
+    tip = shownFor(name + path);
+    CHECK(tip->width() >= metrics.horizontalAdvance(path));
+    tip = shownFor(QStringLiteral("short"));
+    CHECK(tip->width() < 2 * metrics.horizontalAdvance(QStringLiteral("short")) + 32);
+    CHECK_FALSE(tip->wordWrap());
     QToolTip::hideText();
 }
 
