@@ -7,8 +7,8 @@
     fill.py FILE.ts missing.json               writes those that are filled in
 
 An entry is {"context": …, "source": …, "translation": …}; the translation of a text with %n is a list,
-singular first. Entries that are still empty stay as they are. One whose places for values differ from
-its source's is refused.
+singular first, and has %Ln in its place, which parts thousands. Entries that are still empty stay as
+they are. One whose places for values differ from its source's is refused.
 """
 import json
 import re

@@ -1227,15 +1227,15 @@
     <message numerus="yes">
         <source>%n lines of fasteners</source>
         <translation>
-            <numerusform>%n Zeile Verbindungselemente</numerusform>
-            <numerusform>%n Zeilen Verbindungselemente</numerusform>
+            <numerusform>%Ln Zeile Verbindungselemente</numerusform>
+            <numerusform>%Ln Zeilen Verbindungselemente</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines of fasteners, all to the same torque</source>
         <translation>
-            <numerusform>%n Zeile Verbindungselemente</numerusform>
-            <numerusform>%n Zeilen Verbindungselemente, alle mit demselben Drehmoment</numerusform>
+            <numerusform>%Ln Zeile Verbindungselemente</numerusform>
+            <numerusform>%Ln Zeilen Verbindungselemente, alle mit demselben Drehmoment</numerusform>
         </translation>
     </message>
     <message>
@@ -1367,22 +1367,22 @@
     <message numerus="yes">
         <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>
         <translation>
-            <numerusform>%n Eintrag kommt zu einem anderen Tag, einem anderen Teil oder beidem, wie „gestern“, „LA“ oder „3. Mär linkes Querruder“. Die Uhrzeit bleibt.</numerusform>
-            <numerusform>%n Einträge kommen zu einem anderen Tag, einem anderen Teil oder beidem, wie „gestern“, „LA“ oder „3. Mär linkes Querruder“. Die Uhrzeit bleibt.</numerusform>
+            <numerusform>%Ln Eintrag kommt zu einem anderen Tag, einem anderen Teil oder beidem, wie „gestern“, „LA“ oder „3. Mär linkes Querruder“. Die Uhrzeit bleibt.</numerusform>
+            <numerusform>%Ln Einträge kommen zu einem anderen Tag, einem anderen Teil oder beidem, wie „gestern“, „LA“ oder „3. Mär linkes Querruder“. Die Uhrzeit bleibt.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n log entries moved</source>
         <translation>
-            <numerusform>%n Eintrag verschoben</numerusform>
-            <numerusform>%n Einträge verschoben</numerusform>
+            <numerusform>%Ln Eintrag verschoben</numerusform>
+            <numerusform>%Ln Einträge verschoben</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Log entry split into %n</source>
         <translation>
-            <numerusform>Eintrag in %n geteilt</numerusform>
-            <numerusform>Eintrag in %n geteilt</numerusform>
+            <numerusform>Eintrag in %Ln geteilt</numerusform>
+            <numerusform>Eintrag in %Ln geteilt</numerusform>
         </translation>
     </message>
     <message>
@@ -1461,29 +1461,29 @@
     <message numerus="yes">
         <source>%n changes of another copy are brought in</source>
         <translation>
-            <numerusform>%n Änderung einer anderen Kopie ist übernommen</numerusform>
-            <numerusform>%n Änderungen einer anderen Kopie sind übernommen</numerusform>
+            <numerusform>%Ln Änderung einer anderen Kopie ist übernommen</numerusform>
+            <numerusform>%Ln Änderungen einer anderen Kopie sind übernommen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are in neither copy</source>
         <translation>
-            <numerusform>%n Datei ist in keiner der Kopien</numerusform>
-            <numerusform>%n Dateien sind in keiner der Kopien</numerusform>
+            <numerusform>%Ln Datei ist in keiner der Kopien</numerusform>
+            <numerusform>%Ln Dateien sind in keiner der Kopien</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files copied</source>
         <translation>
-            <numerusform>%n Datei kopiert</numerusform>
-            <numerusform>%n Dateien kopiert</numerusform>
+            <numerusform>%Ln Datei kopiert</numerusform>
+            <numerusform>%Ln Dateien kopiert</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n things to decide</source>
         <translation>
-            <numerusform>%n Sache ist zu entscheiden</numerusform>
-            <numerusform>%n Sachen sind zu entscheiden</numerusform>
+            <numerusform>%Ln Sache ist zu entscheiden</numerusform>
+            <numerusform>%Ln Sachen sind zu entscheiden</numerusform>
         </translation>
     </message>
     <message>
@@ -1497,8 +1497,8 @@
     <message numerus="yes">
         <source>Nothing new: this project has every change of the other copy; %n things are still to decide.</source>
         <translation>
-            <numerusform>Nichts Neues: Dieses Projekt hat alle Änderungen der anderen Kopie; %n Sache ist noch zu entscheiden.</numerusform>
-            <numerusform>Nichts Neues: Dieses Projekt hat alle Änderungen der anderen Kopie; %n Sachen sind noch zu entscheiden.</numerusform>
+            <numerusform>Nichts Neues: Dieses Projekt hat alle Änderungen der anderen Kopie; %Ln Sache ist noch zu entscheiden.</numerusform>
+            <numerusform>Nichts Neues: Dieses Projekt hat alle Änderungen der anderen Kopie; %Ln Sachen sind noch zu entscheiden.</numerusform>
         </translation>
     </message>
     <message>
@@ -7706,36 +7706,36 @@
     <message numerus="yes">
         <source>%n closings</source>
         <translation>
-            <numerusform>%n Schließstelle</numerusform>
-            <numerusform>%n Schließstellen</numerusform>
+            <numerusform>%Ln Schließstelle</numerusform>
+            <numerusform>%Ln Schließstellen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are no longer what was taken in.</source>
         <translation>
-            <numerusform>%n Datei ist nicht mehr, was übernommen wurde.</numerusform>
-            <numerusform>%n Dateien sind nicht mehr, was übernommen wurde.</numerusform>
+            <numerusform>%Ln Datei ist nicht mehr, was übernommen wurde.</numerusform>
+            <numerusform>%Ln Dateien sind nicht mehr, was übernommen wurde.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files were not in the project.</source>
         <translation>
-            <numerusform>%n Datei war nicht im Projekt.</numerusform>
-            <numerusform>%n Dateien waren nicht im Projekt.</numerusform>
+            <numerusform>%Ln Datei war nicht im Projekt.</numerusform>
+            <numerusform>%Ln Dateien waren nicht im Projekt.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs are beside it in full size.</source>
         <translation>
-            <numerusform>%n Foto liegt in voller Größe daneben.</numerusform>
-            <numerusform>%n Fotos liegen in voller Größe daneben.</numerusform>
+            <numerusform>%Ln Foto liegt in voller Größe daneben.</numerusform>
+            <numerusform>%Ln Fotos liegen in voller Größe daneben.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs are left out.</source>
         <translation>
-            <numerusform>%n Foto ist weggelassen.</numerusform>
-            <numerusform>%n Fotos sind weggelassen.</numerusform>
+            <numerusform>%Ln Foto ist weggelassen.</numerusform>
+            <numerusform>%Ln Fotos sind weggelassen.</numerusform>
         </translation>
     </message>
     <message>
@@ -7850,8 +7850,8 @@
     <message numerus="yes">
         <source>%n parts</source>
         <translation>
-            <numerusform>%n Teil</numerusform>
-            <numerusform>%n Teile</numerusform>
+            <numerusform>%Ln Teil</numerusform>
+            <numerusform>%Ln Teile</numerusform>
         </translation>
     </message>
 </context>
@@ -7940,15 +7940,15 @@
     <message numerus="yes">
         <source>%1 is written: %n pages.</source>
         <translation>
-            <numerusform>%1 ist geschrieben: %n Seite.</numerusform>
-            <numerusform>%1 ist geschrieben: %n Seiten.</numerusform>
+            <numerusform>%1 ist geschrieben: %Ln Seite.</numerusform>
+            <numerusform>%1 ist geschrieben: %Ln Seiten.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 is written: %n dates.</source>
         <translation>
-            <numerusform>%1 ist geschrieben: %n Termin.</numerusform>
-            <numerusform>%1 ist geschrieben: %n Termine.</numerusform>
+            <numerusform>%1 ist geschrieben: %Ln Termin.</numerusform>
+            <numerusform>%1 ist geschrieben: %Ln Termine.</numerusform>
         </translation>
     </message>
     <message>
@@ -7994,15 +7994,15 @@
     <message numerus="yes">
         <source>%n photographs are in it.</source>
         <translation>
-            <numerusform>%n Foto ist darin.</numerusform>
-            <numerusform>%n Fotos sind darin.</numerusform>
+            <numerusform>%Ln Foto ist darin.</numerusform>
+            <numerusform>%Ln Fotos sind darin.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs could not be printed.</source>
         <translation>
-            <numerusform>%n Foto konnte nicht gedruckt werden.</numerusform>
-            <numerusform>%n Fotos konnten nicht gedruckt werden.</numerusform>
+            <numerusform>%Ln Foto konnte nicht gedruckt werden.</numerusform>
+            <numerusform>%Ln Fotos konnten nicht gedruckt werden.</numerusform>
         </translation>
     </message>
     <message>
@@ -8031,8 +8031,8 @@
     <message numerus="yes">
         <source>%1: %n files attached</source>
         <translation>
-            <numerusform>%1: %n Datei angehängt</numerusform>
-            <numerusform>%1: %n Dateien angehängt</numerusform>
+            <numerusform>%1: %Ln Datei angehängt</numerusform>
+            <numerusform>%1: %Ln Dateien angehängt</numerusform>
         </translation>
     </message>
     <message>
@@ -9125,8 +9125,8 @@
     <message numerus="yes">
         <source>%n squawks were written to %1.</source>
         <translation>
-            <numerusform>%n Beanstandung wurde nach %1 geschrieben.</numerusform>
-            <numerusform>%n Beanstandungen wurden nach %1 geschrieben.</numerusform>
+            <numerusform>%Ln Beanstandung wurde nach %1 geschrieben.</numerusform>
+            <numerusform>%Ln Beanstandungen wurden nach %1 geschrieben.</numerusform>
         </translation>
     </message>
     <message>
@@ -10683,8 +10683,8 @@
     <message numerus="yes">
         <source>%n steps moved</source>
         <translation>
-            <numerusform>%n Schritt verschoben</numerusform>
-            <numerusform>%n Schritte verschoben</numerusform>
+            <numerusform>%Ln Schritt verschoben</numerusform>
+            <numerusform>%Ln Schritte verschoben</numerusform>
         </translation>
     </message>
     <message>
@@ -10717,43 +10717,43 @@
     <message numerus="yes">
         <source>%n d late</source>
         <translation>
-            <numerusform>%n Tag zu spät</numerusform>
-            <numerusform>%n Tage zu spät</numerusform>
+            <numerusform>%Ln Tag zu spät</numerusform>
+            <numerusform>%Ln Tage zu spät</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n damaged</source>
         <translation>
-            <numerusform>%n beschädigt</numerusform>
-            <numerusform>%n beschädigt</numerusform>
+            <numerusform>%Ln beschädigt</numerusform>
+            <numerusform>%Ln beschädigt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines: %1.</source>
         <translation>
-            <numerusform>%n Posten: %1.</numerusform>
-            <numerusform>%n Posten: %1.</numerusform>
+            <numerusform>%Ln Posten: %1.</numerusform>
+            <numerusform>%Ln Posten: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n short</source>
         <translation>
-            <numerusform>%n unvollständig</numerusform>
-            <numerusform>%n unvollständig</numerusform>
+            <numerusform>%Ln unvollständig</numerusform>
+            <numerusform>%Ln unvollständig</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n to count</source>
         <translation>
-            <numerusform>%n zu zählen</numerusform>
-            <numerusform>%n zu zählen</numerusform>
+            <numerusform>%Ln zu zählen</numerusform>
+            <numerusform>%Ln zu zählen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>All %n lines are here as listed.</source>
         <translation>
-            <numerusform>%n Posten ist da wie in der Liste.</numerusform>
-            <numerusform>Alle %n Posten sind da wie in der Liste.</numerusform>
+            <numerusform>%Ln Posten ist da wie in der Liste.</numerusform>
+            <numerusform>Alle %Ln Posten sind da wie in der Liste.</numerusform>
         </translation>
     </message>
     <message>
@@ -10795,8 +10795,8 @@
     <message numerus="yes">
         <source>%n of them late</source>
         <translation>
-            <numerusform>%n davon verspätet</numerusform>
-            <numerusform>%n davon verspätet</numerusform>
+            <numerusform>%Ln davon verspätet</numerusform>
+            <numerusform>%Ln davon verspätet</numerusform>
         </translation>
     </message>
 </context>
@@ -10817,8 +10817,8 @@
     <message numerus="yes">
         <source>%1 of %n uses out of calibration</source>
         <translation>
-            <numerusform>%1 von %n Verwendung ohne gültige Kalibrierung</numerusform>
-            <numerusform>%1 von %n Verwendungen ohne gültige Kalibrierung</numerusform>
+            <numerusform>%1 von %Ln Verwendung ohne gültige Kalibrierung</numerusform>
+            <numerusform>%1 von %Ln Verwendungen ohne gültige Kalibrierung</numerusform>
         </translation>
     </message>
     <message>
@@ -10836,22 +10836,22 @@
     <message numerus="yes">
         <source>%n days left</source>
         <translation>
-            <numerusform>noch %n Tag</numerusform>
-            <numerusform>noch %n Tage</numerusform>
+            <numerusform>noch %Ln Tag</numerusform>
+            <numerusform>noch %Ln Tage</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n times</source>
         <translation>
-            <numerusform>%n-mal</numerusform>
-            <numerusform>%n-mal</numerusform>
+            <numerusform>%Ln-mal</numerusform>
+            <numerusform>%Ln-mal</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n uses</source>
         <translation>
-            <numerusform>%n Verwendung</numerusform>
-            <numerusform>%n Verwendungen</numerusform>
+            <numerusform>%Ln Verwendung</numerusform>
+            <numerusform>%Ln Verwendungen</numerusform>
         </translation>
     </message>
     <message>
@@ -10881,15 +10881,15 @@
     <message numerus="yes">
         <source>expired %n days ago</source>
         <translation>
-            <numerusform>seit %n Tag abgelaufen</numerusform>
-            <numerusform>seit %n Tagen abgelaufen</numerusform>
+            <numerusform>seit %Ln Tag abgelaufen</numerusform>
+            <numerusform>seit %Ln Tagen abgelaufen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>late by %n days</source>
         <translation>
-            <numerusform>%n Tag überfällig</numerusform>
-            <numerusform>%n Tage überfällig</numerusform>
+            <numerusform>%Ln Tag überfällig</numerusform>
+            <numerusform>%Ln Tage überfällig</numerusform>
         </translation>
     </message>
     <message>
@@ -10915,8 +10915,8 @@
     <message numerus="yes">
         <source>overdue by %n days</source>
         <translation>
-            <numerusform>seit %n Tag überfällig</numerusform>
-            <numerusform>seit %n Tagen überfällig</numerusform>
+            <numerusform>seit %Ln Tag überfällig</numerusform>
+            <numerusform>seit %Ln Tagen überfällig</numerusform>
         </translation>
     </message>
 </context>
@@ -10957,15 +10957,15 @@
     <message numerus="yes">
         <source>%1 was written without %n files that are not in the project; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%1 wurde ohne %n Datei geschrieben, die im Projekt fehlt; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
-            <numerusform>%1 wurde ohne %n Dateien geschrieben, die im Projekt fehlen; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%1 wurde ohne %Ln Datei geschrieben, die im Projekt fehlt; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%1 wurde ohne %Ln Dateien geschrieben, die im Projekt fehlen; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%1 wurde geschrieben; %n Datei darin ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
-            <numerusform>%1 wurde geschrieben; %n Dateien darin sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%1 wurde geschrieben; %Ln Datei darin ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%1 wurde geschrieben; %Ln Dateien darin sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
         </translation>
     </message>
     <message>
@@ -10975,8 +10975,8 @@
     <message numerus="yes">
         <source>The whole project with %n files was written to %1.</source>
         <translation>
-            <numerusform>Das ganze Projekt mit %n Datei wurde nach %1 geschrieben.</numerusform>
-            <numerusform>Das ganze Projekt mit %n Dateien wurde nach %1 geschrieben.</numerusform>
+            <numerusform>Das ganze Projekt mit %Ln Datei wurde nach %1 geschrieben.</numerusform>
+            <numerusform>Das ganze Projekt mit %Ln Dateien wurde nach %1 geschrieben.</numerusform>
         </translation>
     </message>
     <message>
@@ -10986,22 +10986,22 @@
     <message numerus="yes">
         <source>%n files were not found; the first: %1.</source>
         <translation>
-            <numerusform>%n Datei wurde nicht gefunden: %1.</numerusform>
-            <numerusform>%n Dateien wurden nicht gefunden; die erste: %1.</numerusform>
+            <numerusform>%Ln Datei wurde nicht gefunden: %1.</numerusform>
+            <numerusform>%Ln Dateien wurden nicht gefunden; die erste: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n records speak of days more than a year ahead; the first: %1.</source>
         <translation>
-            <numerusform>%n Datensatz spricht von Tagen, die mehr als ein Jahr voraus liegen: %1.</numerusform>
-            <numerusform>%n Datensätze sprechen von Tagen, die mehr als ein Jahr voraus liegen; der erste: %1.</numerusform>
+            <numerusform>%Ln Datensatz spricht von Tagen, die mehr als ein Jahr voraus liegen: %1.</numerusform>
+            <numerusform>%Ln Datensätze sprechen von Tagen, die mehr als ein Jahr voraus liegen; der erste: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files have no SHA-256 on record, so that nothing can be said of them.</source>
         <translation>
-            <numerusform>Zu %n Datei steht keine SHA-256-Summe fest, sodass sich über sie nichts sagen lässt.</numerusform>
-            <numerusform>Zu %n Dateien steht keine SHA-256-Summe fest, sodass sich über sie nichts sagen lässt.</numerusform>
+            <numerusform>Zu %Ln Datei steht keine SHA-256-Summe fest, sodass sich über sie nichts sagen lässt.</numerusform>
+            <numerusform>Zu %Ln Dateien steht keine SHA-256-Summe fest, sodass sich über sie nichts sagen lässt.</numerusform>
         </translation>
     </message>
     <message>
@@ -11038,15 +11038,15 @@
     <message numerus="yes">
         <source>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</source>
         <translation>
-            <numerusform>%n Schließstelle ist verzeichnet und nicht begonnen. Eine Schließstelle kommt auf diese Seite mit der ersten Arbeit, die an einem Teil darin eingetragen wird.</numerusform>
-            <numerusform>%n Schließstellen sind verzeichnet und keine ist begonnen. Eine Schließstelle kommt auf diese Seite mit der ersten Arbeit, die an einem Teil darin eingetragen wird.</numerusform>
+            <numerusform>%Ln Schließstelle ist verzeichnet und nicht begonnen. Eine Schließstelle kommt auf diese Seite mit der ersten Arbeit, die an einem Teil darin eingetragen wird.</numerusform>
+            <numerusform>%Ln Schließstellen sind verzeichnet und keine ist begonnen. Eine Schließstelle kommt auf diese Seite mit der ersten Arbeit, die an einem Teil darin eingetragen wird.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines of the inspector&apos;s list are not ticked</source>
         <translation>
-            <numerusform>%n Zeile der Liste des Prüfers ist nicht abgehakt</numerusform>
-            <numerusform>%n Zeilen der Liste des Prüfers sind nicht abgehakt</numerusform>
+            <numerusform>%Ln Zeile der Liste des Prüfers ist nicht abgehakt</numerusform>
+            <numerusform>%Ln Zeilen der Liste des Prüfers sind nicht abgehakt</numerusform>
         </translation>
     </message>
     <message>
@@ -13511,15 +13511,15 @@
     <message numerus="yes">
         <source>%n other closings here</source>
         <translation>
-            <numerusform>%n andere Schließstelle hier</numerusform>
-            <numerusform>%n andere Schließstellen hier</numerusform>
+            <numerusform>%Ln andere Schließstelle hier</numerusform>
+            <numerusform>%Ln andere Schließstellen hier</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts, no closing is recorded.</source>
         <translation>
-            <numerusform>%n Teil, keine Schließstelle verzeichnet.</numerusform>
-            <numerusform>%n Teile, keine Schließstelle verzeichnet.</numerusform>
+            <numerusform>%Ln Teil, keine Schließstelle verzeichnet.</numerusform>
+            <numerusform>%Ln Teile, keine Schließstelle verzeichnet.</numerusform>
         </translation>
     </message>
     <message>
@@ -13548,8 +13548,8 @@
     <message numerus="yes">
         <source>and %n records more; a printed journal names them</source>
         <translation>
-            <numerusform>und %n weiterer Datensatz; ein gedrucktes Journal nennt ihn</numerusform>
-            <numerusform>und %n weitere Datensätze; ein gedrucktes Journal nennt sie</numerusform>
+            <numerusform>und %Ln weiterer Datensatz; ein gedrucktes Journal nennt ihn</numerusform>
+            <numerusform>und %Ln weitere Datensätze; ein gedrucktes Journal nennt sie</numerusform>
         </translation>
     </message>
     <message>
@@ -13600,8 +13600,8 @@
     <message numerus="yes">
         <source>Not on the picture: %n parts</source>
         <translation>
-            <numerusform>Nicht auf dem Bild: %n Teil</numerusform>
-            <numerusform>Nicht auf dem Bild: %n Teile</numerusform>
+            <numerusform>Nicht auf dem Bild: %Ln Teil</numerusform>
+            <numerusform>Nicht auf dem Bild: %Ln Teile</numerusform>
         </translation>
     </message>
     <message>
@@ -13611,8 +13611,8 @@
     <message numerus="yes">
         <source>%n closings there must stay open</source>
         <translation>
-            <numerusform>%n Schließstelle dort muss offen bleiben</numerusform>
-            <numerusform>%n Schließstellen dort müssen offen bleiben</numerusform>
+            <numerusform>%Ln Schließstelle dort muss offen bleiben</numerusform>
+            <numerusform>%Ln Schließstellen dort müssen offen bleiben</numerusform>
         </translation>
     </message>
     <message>
@@ -13622,8 +13622,8 @@
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
-            <numerusform>und %n weiteres</numerusform>
-            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %Ln weiteres</numerusform>
+            <numerusform>und %Ln weitere</numerusform>
         </translation>
     </message>
     <message>
@@ -13784,8 +13784,8 @@
     <message numerus="yes">
         <source>The last backup was made %n days ago and read back: %1</source>
         <translation>
-            <numerusform>Die letzte Sicherung ist %n Tag alt und wurde zurückgelesen: %1</numerusform>
-            <numerusform>Die letzte Sicherung ist %n Tage alt und wurde zurückgelesen: %1</numerusform>
+            <numerusform>Die letzte Sicherung ist %Ln Tag alt und wurde zurückgelesen: %1</numerusform>
+            <numerusform>Die letzte Sicherung ist %Ln Tage alt und wurde zurückgelesen: %1</numerusform>
         </translation>
     </message>
     <message>
@@ -13795,8 +13795,8 @@
     <message numerus="yes">
         <source>The last backup elsewhere is %n days old, and work was recorded since.</source>
         <translation>
-            <numerusform>Die letzte Sicherung an einem anderen Ort ist %n Tag alt, und seitdem wurde etwas eingetragen.</numerusform>
-            <numerusform>Die letzte Sicherung an einem anderen Ort ist %n Tage alt, und seitdem wurde etwas eingetragen.</numerusform>
+            <numerusform>Die letzte Sicherung an einem anderen Ort ist %Ln Tag alt, und seitdem wurde etwas eingetragen.</numerusform>
+            <numerusform>Die letzte Sicherung an einem anderen Ort ist %Ln Tage alt, und seitdem wurde etwas eingetragen.</numerusform>
         </translation>
     </message>
     <message>
@@ -13814,8 +13814,8 @@
     <message numerus="yes">
         <source>Backed up and read back: %n new files.</source>
         <translation>
-            <numerusform>Gesichert und zurückgelesen: %n neue Datei.</numerusform>
-            <numerusform>Gesichert und zurückgelesen: %n neue Dateien.</numerusform>
+            <numerusform>Gesichert und zurückgelesen: %Ln neue Datei.</numerusform>
+            <numerusform>Gesichert und zurückgelesen: %Ln neue Dateien.</numerusform>
         </translation>
     </message>
     <message>
@@ -13825,8 +13825,8 @@
     <message numerus="yes">
         <source>%n files are missing or no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%n Datei fehlt oder ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
-            <numerusform>%n Dateien fehlen oder sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%Ln Datei fehlt oder ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%Ln Dateien fehlen oder sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
         </translation>
     </message>
     <message>
@@ -14078,43 +14078,43 @@
     <message numerus="yes">
         <source>%n parts</source>
         <translation>
-            <numerusform>%n Teil</numerusform>
-            <numerusform>%n Teile</numerusform>
+            <numerusform>%Ln Teil</numerusform>
+            <numerusform>%Ln Teile</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n steps</source>
         <translation>
-            <numerusform>%n Schritt</numerusform>
-            <numerusform>%n Schritte</numerusform>
+            <numerusform>%Ln Schritt</numerusform>
+            <numerusform>%Ln Schritte</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n closings</source>
         <translation>
-            <numerusform>%n Schließstelle</numerusform>
-            <numerusform>%n Schließstellen</numerusform>
+            <numerusform>%Ln Schließstelle</numerusform>
+            <numerusform>%Ln Schließstellen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines to check</source>
         <translation>
-            <numerusform>%n zu prüfende Zeile</numerusform>
-            <numerusform>%n zu prüfende Zeilen</numerusform>
+            <numerusform>%Ln zu prüfende Zeile</numerusform>
+            <numerusform>%Ln zu prüfende Zeilen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n fasteners</source>
         <translation>
-            <numerusform>%n Verbindungselement</numerusform>
-            <numerusform>%n Verbindungselemente</numerusform>
+            <numerusform>%Ln Verbindungselement</numerusform>
+            <numerusform>%Ln Verbindungselemente</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n measurements</source>
         <translation>
-            <numerusform>%n Messung</numerusform>
-            <numerusform>%n Messungen</numerusform>
+            <numerusform>%Ln Messung</numerusform>
+            <numerusform>%Ln Messungen</numerusform>
         </translation>
     </message>
     <message>
@@ -14225,8 +14225,8 @@
     <message numerus="yes">
         <source>Facts and agreement (≠ %n)</source>
         <translation>
-            <numerusform>Angaben und Abgleich (≠ %n)</numerusform>
-            <numerusform>Angaben und Abgleich (≠ %n)</numerusform>
+            <numerusform>Angaben und Abgleich (≠ %Ln)</numerusform>
+            <numerusform>Angaben und Abgleich (≠ %Ln)</numerusform>
         </translation>
     </message>
     <message>
@@ -14282,22 +14282,22 @@
     <message numerus="yes">
         <source>%n lines ticked</source>
         <translation>
-            <numerusform>%n Zeile abgehakt</numerusform>
-            <numerusform>%n Zeilen abgehakt</numerusform>
+            <numerusform>%Ln Zeile abgehakt</numerusform>
+            <numerusform>%Ln Zeilen abgehakt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are not applicable</source>
         <translation>
-            <numerusform>%n Zeile trifft nicht zu</numerusform>
-            <numerusform>%n Zeilen treffen nicht zu</numerusform>
+            <numerusform>%Ln Zeile trifft nicht zu</numerusform>
+            <numerusform>%Ln Zeilen treffen nicht zu</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are applicable again</source>
         <translation>
-            <numerusform>%n Zeile trifft wieder zu</numerusform>
-            <numerusform>%n Zeilen treffen wieder zu</numerusform>
+            <numerusform>%Ln Zeile trifft wieder zu</numerusform>
+            <numerusform>%Ln Zeilen treffen wieder zu</numerusform>
         </translation>
     </message>
 </context>
@@ -14788,15 +14788,15 @@
     <message numerus="yes">
         <source>%n pictures</source>
         <translation>
-            <numerusform>%n Bild</numerusform>
-            <numerusform>%n Bilder</numerusform>
+            <numerusform>%Ln Bild</numerusform>
+            <numerusform>%Ln Bilder</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
         <translation>
-            <numerusform>%n Eintrag</numerusform>
-            <numerusform>%n Einträge</numerusform>
+            <numerusform>%Ln Eintrag</numerusform>
+            <numerusform>%Ln Einträge</numerusform>
         </translation>
     </message>
     <message>
@@ -14929,8 +14929,8 @@
     <message numerus="yes">
         <source>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</source>
         <translation>
-            <numerusform>%n Angabe stimmt nicht überein; solche Papiere schickt eine Behörde zurück. Groß und klein, Leerzeichen, Bindestriche und Punkte zählen nicht.</numerusform>
-            <numerusform>%n Angaben stimmen nicht überein; solche Papiere schickt eine Behörde zurück. Groß und klein, Leerzeichen, Bindestriche und Punkte zählen nicht.</numerusform>
+            <numerusform>%Ln Angabe stimmt nicht überein; solche Papiere schickt eine Behörde zurück. Groß und klein, Leerzeichen, Bindestriche und Punkte zählen nicht.</numerusform>
+            <numerusform>%Ln Angaben stimmen nicht überein; solche Papiere schickt eine Behörde zurück. Groß und klein, Leerzeichen, Bindestriche und Punkte zählen nicht.</numerusform>
         </translation>
     </message>
     <message>
@@ -15026,8 +15026,8 @@
     <message numerus="yes">
         <source>%n lines counted as listed</source>
         <translation>
-            <numerusform>%n Posten wie in der Liste gezählt</numerusform>
-            <numerusform>%n Posten wie in der Liste gezählt</numerusform>
+            <numerusform>%Ln Posten wie in der Liste gezählt</numerusform>
+            <numerusform>%Ln Posten wie in der Liste gezählt</numerusform>
         </translation>
     </message>
     <message>
@@ -15134,8 +15134,8 @@
     <message numerus="yes">
         <source>%n of these have no weight or no arm on record.</source>
         <translation>
-            <numerusform>%n davon ist ohne Masse oder Hebelarm verzeichnet.</numerusform>
-            <numerusform>%n davon sind ohne Masse oder Hebelarm verzeichnet.</numerusform>
+            <numerusform>%Ln davon ist ohne Masse oder Hebelarm verzeichnet.</numerusform>
+            <numerusform>%Ln davon sind ohne Masse oder Hebelarm verzeichnet.</numerusform>
         </translation>
     </message>
     <message>
@@ -15188,22 +15188,22 @@
     <message numerus="yes">
         <source>%n expenses</source>
         <translation>
-            <numerusform>%n Ausgabe</numerusform>
-            <numerusform>%n Ausgaben</numerusform>
+            <numerusform>%Ln Ausgabe</numerusform>
+            <numerusform>%Ln Ausgaben</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n without a receipt</source>
         <translation>
-            <numerusform>%n ohne Beleg</numerusform>
-            <numerusform>%n ohne Beleg</numerusform>
+            <numerusform>%Ln ohne Beleg</numerusform>
+            <numerusform>%Ln ohne Beleg</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n below zero, as they were brought in</source>
         <translation>
-            <numerusform>%n unter null, wie sie hereinkam</numerusform>
-            <numerusform>%n unter null, wie sie hereinkamen</numerusform>
+            <numerusform>%Ln unter null, wie sie hereinkam</numerusform>
+            <numerusform>%Ln unter null, wie sie hereinkamen</numerusform>
         </translation>
     </message>
     <message>
@@ -15341,8 +15341,8 @@
     <message numerus="yes">
         <source>%n things are not as they should be.</source>
         <translation>
-            <numerusform>%n Sache ist nicht, wie sie sein soll.</numerusform>
-            <numerusform>%n Dinge sind nicht, wie sie sein sollen.</numerusform>
+            <numerusform>%Ln Sache ist nicht, wie sie sein soll.</numerusform>
+            <numerusform>%Ln Dinge sind nicht, wie sie sein sollen.</numerusform>
         </translation>
     </message>
     <message>
@@ -15442,8 +15442,8 @@
     <message numerus="yes">
         <source>%1 in all; %2 since the last fault, in %n flights</source>
         <translation>
-            <numerusform>%1 insgesamt; %2 seit der letzten Störung, in %n Flug</numerusform>
-            <numerusform>%1 insgesamt; %2 seit der letzten Störung, in %n Flügen</numerusform>
+            <numerusform>%1 insgesamt; %2 seit der letzten Störung, in %Ln Flug</numerusform>
+            <numerusform>%1 insgesamt; %2 seit der letzten Störung, in %Ln Flügen</numerusform>
         </translation>
     </message>
     <message>
@@ -15477,8 +15477,8 @@
     <message numerus="yes">
         <source>%n landings</source>
         <translation>
-            <numerusform>%n Landung</numerusform>
-            <numerusform>%n Landungen</numerusform>
+            <numerusform>%Ln Landung</numerusform>
+            <numerusform>%Ln Landungen</numerusform>
         </translation>
     </message>
     <message>
@@ -15777,8 +15777,8 @@
     <message numerus="yes">
         <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
         <translation>
-            <numerusform>%n Feststellung ist weder nachgeprüft noch angenommen. Noch einmal drücken, wenn der Prüfer den Besuch trotzdem abschließt.</numerusform>
-            <numerusform>%n Feststellungen sind weder nachgeprüft noch angenommen. Noch einmal drücken, wenn der Prüfer den Besuch trotzdem abschließt.</numerusform>
+            <numerusform>%Ln Feststellung ist weder nachgeprüft noch angenommen. Noch einmal drücken, wenn der Prüfer den Besuch trotzdem abschließt.</numerusform>
+            <numerusform>%Ln Feststellungen sind weder nachgeprüft noch angenommen. Noch einmal drücken, wenn der Prüfer den Besuch trotzdem abschließt.</numerusform>
         </translation>
     </message>
     <message>
@@ -15917,8 +15917,8 @@
     <message numerus="yes">
         <source>%1 and %n more</source>
         <translation>
-            <numerusform>%1 und %n weiterer</numerusform>
-            <numerusform>%1 und %n weitere</numerusform>
+            <numerusform>%1 und %Ln weiterer</numerusform>
+            <numerusform>%1 und %Ln weitere</numerusform>
         </translation>
     </message>
 </context>
@@ -15975,8 +15975,8 @@
     <message numerus="yes">
         <source>%n rows</source>
         <translation>
-            <numerusform>%n Zeile</numerusform>
-            <numerusform>%n Zeilen</numerusform>
+            <numerusform>%Ln Zeile</numerusform>
+            <numerusform>%Ln Zeilen</numerusform>
         </translation>
     </message>
     <message>
@@ -16228,8 +16228,8 @@
     <message numerus="yes">
         <source>%n rows brought in. Undo takes all of them back.</source>
         <translation>
-            <numerusform>%n Zeile übernommen. Rückgängig nimmt sie zurück.</numerusform>
-            <numerusform>%n Zeilen übernommen. Rückgängig nimmt alle zurück.</numerusform>
+            <numerusform>%Ln Zeile übernommen. Rückgängig nimmt sie zurück.</numerusform>
+            <numerusform>%Ln Zeilen übernommen. Rückgängig nimmt alle zurück.</numerusform>
         </translation>
     </message>
     <message>
@@ -16424,8 +16424,8 @@
     <message numerus="yes">
         <source>%n entries are chosen, %1 in all.</source>
         <translation>
-            <numerusform>%n Eintrag ist gewählt, %1 insgesamt.</numerusform>
-            <numerusform>%n Einträge sind gewählt, %1 insgesamt.</numerusform>
+            <numerusform>%Ln Eintrag ist gewählt, %1 insgesamt.</numerusform>
+            <numerusform>%Ln Einträge sind gewählt, %1 insgesamt.</numerusform>
         </translation>
     </message>
     <message>
@@ -16438,8 +16438,8 @@
     <message numerus="yes">
         <source>%n photos</source>
         <translation>
-            <numerusform>%n Foto</numerusform>
-            <numerusform>%n Fotos</numerusform>
+            <numerusform>%Ln Foto</numerusform>
+            <numerusform>%Ln Fotos</numerusform>
         </translation>
     </message>
     <message>
@@ -16488,8 +16488,8 @@
     <message numerus="yes">
         <source>%n entries, %1</source>
         <translation>
-            <numerusform>%n Eintrag, %1</numerusform>
-            <numerusform>%n Einträge, %1</numerusform>
+            <numerusform>%Ln Eintrag, %1</numerusform>
+            <numerusform>%Ln Einträge, %1</numerusform>
         </translation>
     </message>
     <message>
@@ -16774,8 +16774,8 @@
     <message numerus="yes">
         <source>%1 of %n photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
         <translation>
-            <numerusform>Das Foto wird gerade übernommen (%1 von %n). Es ist festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</numerusform>
-            <numerusform>%1 von %n Fotos sind übernommen. Sie sind festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</numerusform>
+            <numerusform>Das Foto wird gerade übernommen (%1 von %Ln). Es ist festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</numerusform>
+            <numerusform>%1 von %Ln Fotos sind übernommen. Sie sind festgehalten, wenn das fertig ist; dasselbe noch einmal bricht es ab.</numerusform>
         </translation>
     </message>
     <message>
@@ -16840,8 +16840,8 @@
     <message numerus="yes">
         <source>%n usual tasks added, each for the maker until you enter who did it</source>
         <translation>
-            <numerusform>%n übliche Aufgabe hinzugefügt, für den Hersteller, bis Sie eintragen, wer sie ausgeführt hat</numerusform>
-            <numerusform>%n übliche Aufgaben hinzugefügt, jede für den Hersteller, bis Sie eintragen, wer sie ausgeführt hat</numerusform>
+            <numerusform>%Ln übliche Aufgabe hinzugefügt, für den Hersteller, bis Sie eintragen, wer sie ausgeführt hat</numerusform>
+            <numerusform>%Ln übliche Aufgaben hinzugefügt, jede für den Hersteller, bis Sie eintragen, wer sie ausgeführt hat</numerusform>
         </translation>
     </message>
     <message>
@@ -16851,8 +16851,8 @@
     <message numerus="yes">
         <source>%n claimed tasks have no picture.</source>
         <translation>
-            <numerusform>%n beanspruchte Aufgabe hat kein Bild.</numerusform>
-            <numerusform>%n beanspruchte Aufgaben haben kein Bild.</numerusform>
+            <numerusform>%Ln beanspruchte Aufgabe hat kein Bild.</numerusform>
+            <numerusform>%Ln beanspruchte Aufgaben haben kein Bild.</numerusform>
         </translation>
     </message>
     <message>
@@ -16877,8 +16877,8 @@
     <message numerus="yes">
         <source>%n photos were taken during work that is in the log.</source>
         <translation>
-            <numerusform>%n Foto entstand während eingetragener Arbeit.</numerusform>
-            <numerusform>%n Fotos entstanden während eingetragener Arbeit.</numerusform>
+            <numerusform>%Ln Foto entstand während eingetragener Arbeit.</numerusform>
+            <numerusform>%Ln Fotos entstanden während eingetragener Arbeit.</numerusform>
         </translation>
     </message>
 </context>
@@ -16930,8 +16930,8 @@
     <message numerus="yes">
         <source>Measured %n times.</source>
         <translation>
-            <numerusform>%n-mal gemessen.</numerusform>
-            <numerusform>%n-mal gemessen.</numerusform>
+            <numerusform>%Ln-mal gemessen.</numerusform>
+            <numerusform>%Ln-mal gemessen.</numerusform>
         </translation>
     </message>
 </context>
@@ -16963,15 +16963,15 @@
     <message numerus="yes">
         <source>%1, about %n s to go</source>
         <translation>
-            <numerusform>%1, noch etwa %n s</numerusform>
-            <numerusform>%1, noch etwa %n s</numerusform>
+            <numerusform>%1, noch etwa %Ln s</numerusform>
+            <numerusform>%1, noch etwa %Ln s</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1; %n more at work</source>
         <translation>
-            <numerusform>%1; %n weitere läuft</numerusform>
-            <numerusform>%1; %n weitere laufen</numerusform>
+            <numerusform>%1; %Ln weitere läuft</numerusform>
+            <numerusform>%1; %Ln weitere laufen</numerusform>
         </translation>
     </message>
 </context>
@@ -17000,8 +17000,8 @@
     <message numerus="yes">
         <source>%n photographs of the inside</source>
         <translation>
-            <numerusform>%n Foto vom Inneren</numerusform>
-            <numerusform>%n Fotos vom Inneren</numerusform>
+            <numerusform>%Ln Foto vom Inneren</numerusform>
+            <numerusform>%Ln Fotos vom Inneren</numerusform>
         </translation>
     </message>
     <message>
@@ -17015,22 +17015,22 @@
     <message numerus="yes">
         <source>%n closings lack photographs of the open structure</source>
         <translation>
-            <numerusform>%n Schließstelle fehlen Fotos der offenen Struktur</numerusform>
-            <numerusform>%n Schließstellen fehlen Fotos der offenen Struktur</numerusform>
+            <numerusform>%Ln Schließstelle fehlen Fotos der offenen Struktur</numerusform>
+            <numerusform>%Ln Schließstellen fehlen Fotos der offenen Struktur</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts were worked on, will be hidden, and have no photograph of the inside</source>
         <translation>
-            <numerusform>%n Teil wurde bearbeitet, wird verdeckt und hat kein Foto vom Inneren</numerusform>
-            <numerusform>%n Teile wurden bearbeitet, werden verdeckt und haben kein Foto vom Inneren</numerusform>
+            <numerusform>%Ln Teil wurde bearbeitet, wird verdeckt und hat kein Foto vom Inneren</numerusform>
+            <numerusform>%Ln Teile wurden bearbeitet, werden verdeckt und haben kein Foto vom Inneren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Show %n photos that belong to no part and no closing</source>
         <translation>
-            <numerusform>%n Foto zeigen, das zu keinem Teil und keiner Schließstelle gehört</numerusform>
-            <numerusform>%n Fotos zeigen, die zu keinem Teil und keiner Schließstelle gehören</numerusform>
+            <numerusform>%Ln Foto zeigen, das zu keinem Teil und keiner Schließstelle gehört</numerusform>
+            <numerusform>%Ln Fotos zeigen, die zu keinem Teil und keiner Schließstelle gehören</numerusform>
         </translation>
     </message>
     <message>
@@ -17122,8 +17122,8 @@
     <message numerus="yes">
         <source>%1 (%n lines)</source>
         <translation>
-            <numerusform>%1 (%n Zeile)</numerusform>
-            <numerusform>%1 (%n Zeilen)</numerusform>
+            <numerusform>%1 (%Ln Zeile)</numerusform>
+            <numerusform>%1 (%Ln Zeilen)</numerusform>
         </translation>
     </message>
     <message>
@@ -17204,8 +17204,8 @@
     <message numerus="yes">
         <source>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</source>
         <translation>
-            <numerusform>Nehmen Sie das Häkchen weg, wo Ihr Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
-            <numerusform>Nehmen Sie das Häkchen weg, wo Ihr Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %n. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
+            <numerusform>Nehmen Sie das Häkchen weg, wo Ihr Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %Ln. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
+            <numerusform>Nehmen Sie das Häkchen weg, wo Ihr Flugzeug etwas nicht hat. Schließstellen, die zu den Teilen gehören: %Ln. Alles kann später umbenannt, verschoben und ergänzt werden.</numerusform>
         </translation>
     </message>
     <message>
@@ -17308,8 +17308,8 @@
     <message numerus="yes">
         <source>%n of its findings are neither verified nor accepted; see the visit itself.</source>
         <translation>
-            <numerusform>%n seiner Feststellungen ist weder nachgeprüft noch angenommen; siehe den Besuch selbst.</numerusform>
-            <numerusform>%n seiner Feststellungen sind weder nachgeprüft noch angenommen; siehe den Besuch selbst.</numerusform>
+            <numerusform>%Ln seiner Feststellungen ist weder nachgeprüft noch angenommen; siehe den Besuch selbst.</numerusform>
+            <numerusform>%Ln seiner Feststellungen sind weder nachgeprüft noch angenommen; siehe den Besuch selbst.</numerusform>
         </translation>
     </message>
     <message>
@@ -17516,8 +17516,8 @@
     <message numerus="yes">
         <source>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</source>
         <translation>
-            <numerusform>Von allen Aufgaben zusammen kann noch %n Zehntel bezahlt werden, bevor der Anteil des Erbauers nicht mehr über der Hälfte liegt.</numerusform>
-            <numerusform>Von allen Aufgaben zusammen können noch %n Zehntel bezahlt werden, bevor der Anteil des Erbauers nicht mehr über der Hälfte liegt.</numerusform>
+            <numerusform>Von allen Aufgaben zusammen kann noch %Ln Zehntel bezahlt werden, bevor der Anteil des Erbauers nicht mehr über der Hälfte liegt.</numerusform>
+            <numerusform>Von allen Aufgaben zusammen können noch %Ln Zehntel bezahlt werden, bevor der Anteil des Erbauers nicht mehr über der Hälfte liegt.</numerusform>
         </translation>
     </message>
     <message>
@@ -17692,15 +17692,15 @@
     <message numerus="yes">
         <source>%n required documents are not here yet.</source>
         <translation>
-            <numerusform>%n erforderliches Dokument fehlt noch.</numerusform>
-            <numerusform>%n erforderliche Dokumente fehlen noch.</numerusform>
+            <numerusform>%Ln erforderliches Dokument fehlt noch.</numerusform>
+            <numerusform>%Ln erforderliche Dokumente fehlen noch.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n that are here have no scan.</source>
         <translation>
-            <numerusform>%n vorliegendes hat keinen Scan.</numerusform>
-            <numerusform>%n vorliegende haben keinen Scan.</numerusform>
+            <numerusform>%Ln vorliegendes hat keinen Scan.</numerusform>
+            <numerusform>%Ln vorliegende haben keinen Scan.</numerusform>
         </translation>
     </message>
     <message>
@@ -17752,8 +17752,8 @@
     <message numerus="yes">
         <source>%n finger-tight</source>
         <translation>
-            <numerusform>%n nur fingerfest</numerusform>
-            <numerusform>%n nur fingerfest</numerusform>
+            <numerusform>%Ln nur fingerfest</numerusform>
+            <numerusform>%Ln nur fingerfest</numerusform>
         </translation>
     </message>
 </context>
@@ -17798,8 +17798,8 @@
         <source>%n fit</source>
         <comment>parts</comment>
         <translation>
-            <numerusform>%n passt</numerusform>
-            <numerusform>%n passen</numerusform>
+            <numerusform>%Ln passt</numerusform>
+            <numerusform>%Ln passen</numerusform>
         </translation>
     </message>
     <message>
@@ -18009,15 +18009,15 @@
     <message numerus="yes">
         <source>%n shown</source>
         <translation>
-            <numerusform>%n gezeigt</numerusform>
-            <numerusform>%n gezeigt</numerusform>
+            <numerusform>%Ln gezeigt</numerusform>
+            <numerusform>%Ln gezeigt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n places lack photos</source>
         <translation>
-            <numerusform>An %n Stelle fehlen Fotos</numerusform>
-            <numerusform>An %n Stellen fehlen Fotos</numerusform>
+            <numerusform>An %Ln Stelle fehlen Fotos</numerusform>
+            <numerusform>An %Ln Stellen fehlen Fotos</numerusform>
         </translation>
     </message>
 </context>
@@ -18060,36 +18060,36 @@
     <message numerus="yes">
         <source>%n files were not taken in, because the folder %1 is not there any more.</source>
         <translation>
-            <numerusform>%n Datei wurde nicht übernommen, weil der Ordner %1 nicht mehr da ist.</numerusform>
-            <numerusform>%n Dateien wurden nicht übernommen, weil der Ordner %1 nicht mehr da ist.</numerusform>
+            <numerusform>%Ln Datei wurde nicht übernommen, weil der Ordner %1 nicht mehr da ist.</numerusform>
+            <numerusform>%Ln Dateien wurden nicht übernommen, weil der Ordner %1 nicht mehr da ist.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taken in.</source>
         <translation>
-            <numerusform>%n übernommen.</numerusform>
-            <numerusform>%n übernommen.</numerusform>
+            <numerusform>%Ln übernommen.</numerusform>
+            <numerusform>%Ln übernommen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were there already.</source>
         <translation>
-            <numerusform>%n war schon da.</numerusform>
-            <numerusform>%n waren schon da.</numerusform>
+            <numerusform>%Ln war schon da.</numerusform>
+            <numerusform>%Ln waren schon da.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were not; the list says why.</source>
         <translation>
-            <numerusform>%n nicht; die Liste sagt, warum.</numerusform>
-            <numerusform>%n nicht; die Liste sagt, warum.</numerusform>
+            <numerusform>%Ln nicht; die Liste sagt, warum.</numerusform>
+            <numerusform>%Ln nicht; die Liste sagt, warum.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n more were not taken in.</source>
         <translation>
-            <numerusform>%n weitere wurde nicht aufgenommen.</numerusform>
-            <numerusform>%n weitere wurden nicht aufgenommen.</numerusform>
+            <numerusform>%Ln weitere wurde nicht aufgenommen.</numerusform>
+            <numerusform>%Ln weitere wurden nicht aufgenommen.</numerusform>
         </translation>
     </message>
     <message>
@@ -18099,8 +18099,8 @@
     <message numerus="yes">
         <source>%n are dated ahead or years before the project; was the camera&apos;s clock right?</source>
         <translation>
-            <numerusform>%n trägt ein Datum, das voraus oder Jahre vor dem Projekt liegt; ging die Uhr der Kamera richtig?</numerusform>
-            <numerusform>%n tragen ein Datum, das voraus oder Jahre vor dem Projekt liegt; ging die Uhr der Kamera richtig?</numerusform>
+            <numerusform>%Ln trägt ein Datum, das voraus oder Jahre vor dem Projekt liegt; ging die Uhr der Kamera richtig?</numerusform>
+            <numerusform>%Ln tragen ein Datum, das voraus oder Jahre vor dem Projekt liegt; ging die Uhr der Kamera richtig?</numerusform>
         </translation>
     </message>
 </context>
@@ -18224,8 +18224,8 @@
     <message numerus="yes">
         <source>%1, %2, %n marks</source>
         <translation>
-            <numerusform>%1, %2, %n Markierung</numerusform>
-            <numerusform>%1, %2, %n Markierungen</numerusform>
+            <numerusform>%1, %2, %Ln Markierung</numerusform>
+            <numerusform>%1, %2, %Ln Markierungen</numerusform>
         </translation>
     </message>
     <message>
@@ -18777,8 +18777,8 @@
     <message numerus="yes">
         <source>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%n Datei der Sicherung fehlt oder ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
-            <numerusform>%n Dateien der Sicherung fehlen oder sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%Ln Datei der Sicherung fehlt oder ist nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
+            <numerusform>%Ln Dateien der Sicherung fehlen oder sind nicht mehr, was aufgenommen wurde; „Aufzeichnungen und Dateien nachprüfen“ nennt sie.</numerusform>
         </translation>
     </message>
     <message>
@@ -19007,8 +19007,8 @@
     <message numerus="yes">
         <source>%n more are not listed here.</source>
         <translation>
-            <numerusform>%n weitere steht nicht hier.</numerusform>
-            <numerusform>%n weitere stehen nicht hier.</numerusform>
+            <numerusform>%Ln weitere steht nicht hier.</numerusform>
+            <numerusform>%Ln weitere stehen nicht hier.</numerusform>
         </translation>
     </message>
 </context>
@@ -19164,8 +19164,8 @@
     <message numerus="yes">
         <source>%n parts chosen</source>
         <translation>
-            <numerusform>%n Teil gewählt</numerusform>
-            <numerusform>%n Teile gewählt</numerusform>
+            <numerusform>%Ln Teil gewählt</numerusform>
+            <numerusform>%Ln Teile gewählt</numerusform>
         </translation>
     </message>
     <message>
@@ -19175,8 +19175,8 @@
     <message numerus="yes">
         <source>%n parts changed</source>
         <translation>
-            <numerusform>%n Teil geändert</numerusform>
-            <numerusform>%n Teile geändert</numerusform>
+            <numerusform>%Ln Teil geändert</numerusform>
+            <numerusform>%Ln Teile geändert</numerusform>
         </translation>
     </message>
     <message>
@@ -19278,8 +19278,8 @@
     <message numerus="yes">
         <source>%n photos</source>
         <translation>
-            <numerusform>%n Foto</numerusform>
-            <numerusform>%n Fotos</numerusform>
+            <numerusform>%Ln Foto</numerusform>
+            <numerusform>%Ln Fotos</numerusform>
         </translation>
     </message>
     <message>
@@ -19789,15 +19789,15 @@
     <message numerus="yes">
         <source>last chance before %1 and %n more</source>
         <translation>
-            <numerusform>letzte Gelegenheit vor %1 und %n weiteren</numerusform>
-            <numerusform>letzte Gelegenheit vor %1 und %n weiteren</numerusform>
+            <numerusform>letzte Gelegenheit vor %1 und %Ln weiteren</numerusform>
+            <numerusform>letzte Gelegenheit vor %1 und %Ln weiteren</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>out of reach: open %1 and %n more</source>
         <translation>
-            <numerusform>nicht erreichbar: %1 und %n weitere öffnen</numerusform>
-            <numerusform>nicht erreichbar: %1 und %n weitere öffnen</numerusform>
+            <numerusform>nicht erreichbar: %1 und %Ln weitere öffnen</numerusform>
+            <numerusform>nicht erreichbar: %1 und %Ln weitere öffnen</numerusform>
         </translation>
     </message>
 </context>
@@ -19969,8 +19969,8 @@
     <message numerus="yes">
         <source>%n squawks</source>
         <translation>
-            <numerusform>%n Beanstandung</numerusform>
-            <numerusform>%n Beanstandungen</numerusform>
+            <numerusform>%Ln Beanstandung</numerusform>
+            <numerusform>%Ln Beanstandungen</numerusform>
         </translation>
     </message>
     <message>
@@ -20012,8 +20012,8 @@
     <message numerus="yes">
         <source>%1; of all, %n soon out of reach</source>
         <translation>
-            <numerusform>%1; von allen %n bald nicht erreichbar</numerusform>
-            <numerusform>%1; von allen %n bald nicht erreichbar</numerusform>
+            <numerusform>%1; von allen %Ln bald nicht erreichbar</numerusform>
+            <numerusform>%1; von allen %Ln bald nicht erreichbar</numerusform>
         </translation>
     </message>
     <message>
@@ -20438,8 +20438,8 @@
     <message numerus="yes">
         <source>After a merge, %n things are to decide</source>
         <translation>
-            <numerusform>Nach dem Zusammenführen ist %n Sache zu entscheiden</numerusform>
-            <numerusform>Nach dem Zusammenführen sind %n Sachen zu entscheiden</numerusform>
+            <numerusform>Nach dem Zusammenführen ist %Ln Sache zu entscheiden</numerusform>
+            <numerusform>Nach dem Zusammenführen sind %Ln Sachen zu entscheiden</numerusform>
         </translation>
     </message>
 </context>
@@ -20636,8 +20636,8 @@
     <message numerus="yes">
         <source>%n people, their time shared too</source>
         <translation>
-            <numerusform>%n Person, ihre Zeit auch geteilt</numerusform>
-            <numerusform>%n Personen, ihre Zeit auch geteilt</numerusform>
+            <numerusform>%Ln Person, ihre Zeit auch geteilt</numerusform>
+            <numerusform>%Ln Personen, ihre Zeit auch geteilt</numerusform>
         </translation>
     </message>
     <message>
@@ -20818,8 +20818,8 @@
     <message numerus="yes">
         <source>%n findings open</source>
         <translation>
-            <numerusform>%n Feststellung offen</numerusform>
-            <numerusform>%n Feststellungen offen</numerusform>
+            <numerusform>%Ln Feststellung offen</numerusform>
+            <numerusform>%Ln Feststellungen offen</numerusform>
         </translation>
     </message>
     <message>
@@ -20829,15 +20829,15 @@
     <message numerus="yes">
         <source>%n hold points</source>
         <translation>
-            <numerusform>%n Haltepunkt</numerusform>
-            <numerusform>%n Haltepunkte</numerusform>
+            <numerusform>%Ln Haltepunkt</numerusform>
+            <numerusform>%Ln Haltepunkte</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n picked</source>
         <translation>
-            <numerusform>%n gewählt</numerusform>
-            <numerusform>%n gewählt</numerusform>
+            <numerusform>%Ln gewählt</numerusform>
+            <numerusform>%Ln gewählt</numerusform>
         </translation>
     </message>
     <message>
@@ -20922,8 +20922,8 @@
     <message numerus="yes">
         <source>Visit recorded with %n findings</source>
         <translation>
-            <numerusform>Besuch mit %n Feststellung eingetragen</numerusform>
-            <numerusform>Besuch mit %n Feststellungen eingetragen</numerusform>
+            <numerusform>Besuch mit %Ln Feststellung eingetragen</numerusform>
+            <numerusform>Besuch mit %Ln Feststellungen eingetragen</numerusform>
         </translation>
     </message>
     <message>
@@ -20945,8 +20945,8 @@
     <message numerus="yes">
         <source>%n hold points added to the visit</source>
         <translation>
-            <numerusform>%n Haltepunkt zum Besuch genommen</numerusform>
-            <numerusform>%n Haltepunkte zum Besuch genommen</numerusform>
+            <numerusform>%Ln Haltepunkt zum Besuch genommen</numerusform>
+            <numerusform>%Ln Haltepunkte zum Besuch genommen</numerusform>
         </translation>
     </message>
     <message>
@@ -21011,15 +21011,15 @@
     <message numerus="yes">
         <source>%n without an estimate</source>
         <translation>
-            <numerusform>%n ohne Schätzung</numerusform>
-            <numerusform>%n ohne Schätzung</numerusform>
+            <numerusform>%Ln ohne Schätzung</numerusform>
+            <numerusform>%Ln ohne Schätzung</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n other things in the way</source>
         <translation>
-            <numerusform>%n anderes steht im Weg</numerusform>
-            <numerusform>%n andere Dinge stehen im Weg</numerusform>
+            <numerusform>%Ln anderes steht im Weg</numerusform>
+            <numerusform>%Ln andere Dinge stehen im Weg</numerusform>
         </translation>
     </message>
 </context>
@@ -21080,8 +21080,8 @@
     <message numerus="yes">
         <source>Watching %1; %n came in last.</source>
         <translation>
-            <numerusform>%1 wird beobachtet; zuletzt kam %n.</numerusform>
-            <numerusform>%1 wird beobachtet; zuletzt kamen %n.</numerusform>
+            <numerusform>%1 wird beobachtet; zuletzt kam %Ln.</numerusform>
+            <numerusform>%1 wird beobachtet; zuletzt kamen %Ln.</numerusform>
         </translation>
     </message>
     <message>
@@ -21110,15 +21110,15 @@
     <message numerus="yes">
         <source>%n came in from the watched folder.</source>
         <translation>
-            <numerusform>%n kam aus dem beobachteten Ordner.</numerusform>
-            <numerusform>%n kamen aus dem beobachteten Ordner.</numerusform>
+            <numerusform>%Ln kam aus dem beobachteten Ordner.</numerusform>
+            <numerusform>%Ln kamen aus dem beobachteten Ordner.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files from the watched folder were not taken in; the page Photos says why.</source>
         <translation>
-            <numerusform>%n Datei aus dem beobachteten Ordner wurde nicht übernommen; die Seite Fotos sagt, warum.</numerusform>
-            <numerusform>%n Dateien aus dem beobachteten Ordner wurden nicht übernommen; die Seite Fotos sagt, warum.</numerusform>
+            <numerusform>%Ln Datei aus dem beobachteten Ordner wurde nicht übernommen; die Seite Fotos sagt, warum.</numerusform>
+            <numerusform>%Ln Dateien aus dem beobachteten Ordner wurden nicht übernommen; die Seite Fotos sagt, warum.</numerusform>
         </translation>
     </message>
     <message>
@@ -21368,8 +21368,8 @@
     <message numerus="yes">
         <source>%n photos belong to their log entries</source>
         <translation>
-            <numerusform>%n Foto gehört zu seinem Eintrag</numerusform>
-            <numerusform>%n Fotos gehören zu ihren Einträgen</numerusform>
+            <numerusform>%Ln Foto gehört zu seinem Eintrag</numerusform>
+            <numerusform>%Ln Fotos gehören zu ihren Einträgen</numerusform>
         </translation>
     </message>
     <message>
@@ -21384,7 +21384,7 @@
         <source>All %n belong there (M)</source>
         <translation>
             <numerusform>Es gehört dorthin (M)</numerusform>
-            <numerusform>Alle %n gehören dorthin (M)</numerusform>
+            <numerusform>Alle %Ln gehören dorthin (M)</numerusform>
         </translation>
     </message>
     <message>
@@ -21398,8 +21398,8 @@
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
-            <numerusform>und %n weiteres</numerusform>
-            <numerusform>und %n weitere</numerusform>
+            <numerusform>und %Ln weiteres</numerusform>
+            <numerusform>und %Ln weitere</numerusform>
         </translation>
     </message>
     <message>
@@ -21502,8 +21502,8 @@
     <message numerus="yes">
         <source>Work on %n days of the year</source>
         <translation>
-            <numerusform>Arbeit an %n Tag des Jahres</numerusform>
-            <numerusform>Arbeit an %n Tagen des Jahres</numerusform>
+            <numerusform>Arbeit an %Ln Tag des Jahres</numerusform>
+            <numerusform>Arbeit an %Ln Tagen des Jahres</numerusform>
         </translation>
     </message>
     <message>

@@ -6,15 +6,15 @@
     <message numerus="yes">
         <source>%n lines of fasteners</source>
         <translation>
-            <numerusform>%n line of fasteners</numerusform>
-            <numerusform>%n lines of fasteners</numerusform>
+            <numerusform>%Ln line of fasteners</numerusform>
+            <numerusform>%Ln lines of fasteners</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines of fasteners, all to the same torque</source>
         <translation>
-            <numerusform>%n line of fasteners</numerusform>
-            <numerusform>%n lines of fasteners, all to the same torque</numerusform>
+            <numerusform>%Ln line of fasteners</numerusform>
+            <numerusform>%Ln lines of fasteners, all to the same torque</numerusform>
         </translation>
     </message>
 </context>
@@ -23,22 +23,22 @@
     <message numerus="yes">
         <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>
         <translation>
-            <numerusform>%n entry goes to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</numerusform>
-            <numerusform>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</numerusform>
+            <numerusform>%Ln entry goes to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</numerusform>
+            <numerusform>%Ln entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n log entries moved</source>
         <translation>
-            <numerusform>%n log entry moved</numerusform>
-            <numerusform>%n log entries moved</numerusform>
+            <numerusform>%Ln log entry moved</numerusform>
+            <numerusform>%Ln log entries moved</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Log entry split into %n</source>
         <translation>
-            <numerusform>Log entry split into %n</numerusform>
-            <numerusform>Log entry split into %n</numerusform>
+            <numerusform>Log entry split into %Ln</numerusform>
+            <numerusform>Log entry split into %Ln</numerusform>
         </translation>
     </message>
 </context>
@@ -47,36 +47,36 @@
     <message numerus="yes">
         <source>%n changes of another copy are brought in</source>
         <translation>
-            <numerusform>%n change of another copy is brought in</numerusform>
-            <numerusform>%n changes of another copy are brought in</numerusform>
+            <numerusform>%Ln change of another copy is brought in</numerusform>
+            <numerusform>%Ln changes of another copy are brought in</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are in neither copy</source>
         <translation>
-            <numerusform>%n file is in neither copy</numerusform>
-            <numerusform>%n files are in neither copy</numerusform>
+            <numerusform>%Ln file is in neither copy</numerusform>
+            <numerusform>%Ln files are in neither copy</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files copied</source>
         <translation>
-            <numerusform>%n file copied</numerusform>
-            <numerusform>%n files copied</numerusform>
+            <numerusform>%Ln file copied</numerusform>
+            <numerusform>%Ln files copied</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n things to decide</source>
         <translation>
-            <numerusform>%n thing to decide</numerusform>
-            <numerusform>%n things to decide</numerusform>
+            <numerusform>%Ln thing to decide</numerusform>
+            <numerusform>%Ln things to decide</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Nothing new: this project has every change of the other copy; %n things are still to decide.</source>
         <translation>
-            <numerusform>Nothing new: this project has every change of the other copy; %n thing is still to decide.</numerusform>
-            <numerusform>Nothing new: this project has every change of the other copy; %n things are still to decide.</numerusform>
+            <numerusform>Nothing new: this project has every change of the other copy; %Ln thing is still to decide.</numerusform>
+            <numerusform>Nothing new: this project has every change of the other copy; %Ln things are still to decide.</numerusform>
         </translation>
     </message>
 </context>
@@ -85,36 +85,36 @@
     <message numerus="yes">
         <source>%n closings</source>
         <translation>
-            <numerusform>%n closing</numerusform>
-            <numerusform>%n closings</numerusform>
+            <numerusform>%Ln closing</numerusform>
+            <numerusform>%Ln closings</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are no longer what was taken in.</source>
         <translation>
-            <numerusform>%n file is no longer what was taken in.</numerusform>
-            <numerusform>%n files are no longer what was taken in.</numerusform>
+            <numerusform>%Ln file is no longer what was taken in.</numerusform>
+            <numerusform>%Ln files are no longer what was taken in.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files were not in the project.</source>
         <translation>
-            <numerusform>%n file was not in the project.</numerusform>
-            <numerusform>%n files were not in the project.</numerusform>
+            <numerusform>%Ln file was not in the project.</numerusform>
+            <numerusform>%Ln files were not in the project.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs are beside it in full size.</source>
         <translation>
-            <numerusform>%n photograph is beside it in full size.</numerusform>
-            <numerusform>%n photographs are beside it in full size.</numerusform>
+            <numerusform>%Ln photograph is beside it in full size.</numerusform>
+            <numerusform>%Ln photographs are beside it in full size.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs are left out.</source>
         <translation>
-            <numerusform>%n photograph is left out.</numerusform>
-            <numerusform>%n photographs are left out.</numerusform>
+            <numerusform>%Ln photograph is left out.</numerusform>
+            <numerusform>%Ln photographs are left out.</numerusform>
         </translation>
     </message>
 </context>
@@ -123,8 +123,8 @@
     <message numerus="yes">
         <source>%n parts</source>
         <translation>
-            <numerusform>%n part</numerusform>
-            <numerusform>%n parts</numerusform>
+            <numerusform>%Ln part</numerusform>
+            <numerusform>%Ln parts</numerusform>
         </translation>
     </message>
 </context>
@@ -133,29 +133,29 @@
     <message numerus="yes">
         <source>%1 is written: %n pages.</source>
         <translation>
-            <numerusform>%1 is written: %n page.</numerusform>
-            <numerusform>%1 is written: %n pages.</numerusform>
+            <numerusform>%1 is written: %Ln page.</numerusform>
+            <numerusform>%1 is written: %Ln pages.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 is written: %n dates.</source>
         <translation>
-            <numerusform>%1 is written: %n date.</numerusform>
-            <numerusform>%1 is written: %n dates.</numerusform>
+            <numerusform>%1 is written: %Ln date.</numerusform>
+            <numerusform>%1 is written: %Ln dates.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs are in it.</source>
         <translation>
-            <numerusform>%n photograph is in it.</numerusform>
-            <numerusform>%n photographs are in it.</numerusform>
+            <numerusform>%Ln photograph is in it.</numerusform>
+            <numerusform>%Ln photographs are in it.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs could not be printed.</source>
         <translation>
-            <numerusform>%n photograph could not be printed.</numerusform>
-            <numerusform>%n photographs could not be printed.</numerusform>
+            <numerusform>%Ln photograph could not be printed.</numerusform>
+            <numerusform>%Ln photographs could not be printed.</numerusform>
         </translation>
     </message>
 </context>
@@ -164,8 +164,8 @@
     <message numerus="yes">
         <source>%1: %n files attached</source>
         <translation>
-            <numerusform>%1: %n file attached</numerusform>
-            <numerusform>%1: %n files attached</numerusform>
+            <numerusform>%1: %Ln file attached</numerusform>
+            <numerusform>%1: %Ln files attached</numerusform>
         </translation>
     </message>
 </context>
@@ -174,8 +174,8 @@
     <message numerus="yes">
         <source>%n squawks were written to %1.</source>
         <translation>
-            <numerusform>%n squawk was written to %1.</numerusform>
-            <numerusform>%n squawks were written to %1.</numerusform>
+            <numerusform>%Ln squawk was written to %1.</numerusform>
+            <numerusform>%Ln squawks were written to %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -184,8 +184,8 @@
     <message numerus="yes">
         <source>%n steps moved</source>
         <translation>
-            <numerusform>%n step moved</numerusform>
-            <numerusform>%n steps moved</numerusform>
+            <numerusform>%Ln step moved</numerusform>
+            <numerusform>%Ln steps moved</numerusform>
         </translation>
     </message>
 </context>
@@ -194,50 +194,50 @@
     <message numerus="yes">
         <source>%n d late</source>
         <translation>
-            <numerusform>%n d late</numerusform>
-            <numerusform>%n d late</numerusform>
+            <numerusform>%Ln d late</numerusform>
+            <numerusform>%Ln d late</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n damaged</source>
         <translation>
-            <numerusform>%n damaged</numerusform>
-            <numerusform>%n damaged</numerusform>
+            <numerusform>%Ln damaged</numerusform>
+            <numerusform>%Ln damaged</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines: %1.</source>
         <translation>
-            <numerusform>%n line: %1.</numerusform>
-            <numerusform>%n lines: %1.</numerusform>
+            <numerusform>%Ln line: %1.</numerusform>
+            <numerusform>%Ln lines: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n short</source>
         <translation>
-            <numerusform>%n short</numerusform>
-            <numerusform>%n short</numerusform>
+            <numerusform>%Ln short</numerusform>
+            <numerusform>%Ln short</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n to count</source>
         <translation>
-            <numerusform>%n to count</numerusform>
-            <numerusform>%n to count</numerusform>
+            <numerusform>%Ln to count</numerusform>
+            <numerusform>%Ln to count</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>All %n lines are here as listed.</source>
         <translation>
-            <numerusform>%n line is here as listed.</numerusform>
-            <numerusform>All %n lines are here as listed.</numerusform>
+            <numerusform>%Ln line is here as listed.</numerusform>
+            <numerusform>All %Ln lines are here as listed.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n of them late</source>
         <translation>
-            <numerusform>%n of them late</numerusform>
-            <numerusform>%n of them late</numerusform>
+            <numerusform>%Ln of them late</numerusform>
+            <numerusform>%Ln of them late</numerusform>
         </translation>
     </message>
 </context>
@@ -246,50 +246,50 @@
     <message numerus="yes">
         <source>%1 of %n uses out of calibration</source>
         <translation>
-            <numerusform>%1 of %n use out of calibration</numerusform>
-            <numerusform>%1 of %n uses out of calibration</numerusform>
+            <numerusform>%1 of %Ln use out of calibration</numerusform>
+            <numerusform>%1 of %Ln uses out of calibration</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n days left</source>
         <translation>
-            <numerusform>%n day left</numerusform>
-            <numerusform>%n days left</numerusform>
+            <numerusform>%Ln day left</numerusform>
+            <numerusform>%Ln days left</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n times</source>
         <translation>
-            <numerusform>%n time</numerusform>
-            <numerusform>%n times</numerusform>
+            <numerusform>%Ln time</numerusform>
+            <numerusform>%Ln times</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n uses</source>
         <translation>
-            <numerusform>%n use</numerusform>
-            <numerusform>%n uses</numerusform>
+            <numerusform>%Ln use</numerusform>
+            <numerusform>%Ln uses</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>expired %n days ago</source>
         <translation>
-            <numerusform>expired %n day ago</numerusform>
-            <numerusform>expired %n days ago</numerusform>
+            <numerusform>expired %Ln day ago</numerusform>
+            <numerusform>expired %Ln days ago</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>late by %n days</source>
         <translation>
-            <numerusform>late by %n day</numerusform>
-            <numerusform>late by %n days</numerusform>
+            <numerusform>late by %Ln day</numerusform>
+            <numerusform>late by %Ln days</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>overdue by %n days</source>
         <translation>
-            <numerusform>overdue by %n day</numerusform>
-            <numerusform>overdue by %n days</numerusform>
+            <numerusform>overdue by %Ln day</numerusform>
+            <numerusform>overdue by %Ln days</numerusform>
         </translation>
     </message>
 </context>
@@ -298,43 +298,43 @@
     <message numerus="yes">
         <source>%1 was written without %n files that are not in the project; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%1 was written without %n file that is not in the project; “Verify records and files” names it.</numerusform>
-            <numerusform>%1 was written without %n files that are not in the project; “Verify records and files” names them.</numerusform>
+            <numerusform>%1 was written without %Ln file that is not in the project; “Verify records and files” names it.</numerusform>
+            <numerusform>%1 was written without %Ln files that are not in the project; “Verify records and files” names them.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%1 was written; %n file in it is no longer what was taken in; “Verify records and files” names it.</numerusform>
-            <numerusform>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</numerusform>
+            <numerusform>%1 was written; %Ln file in it is no longer what was taken in; “Verify records and files” names it.</numerusform>
+            <numerusform>%1 was written; %Ln files in it are no longer what was taken in; “Verify records and files” names them.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The whole project with %n files was written to %1.</source>
         <translation>
-            <numerusform>The whole project with %n file was written to %1.</numerusform>
-            <numerusform>The whole project with %n files was written to %1.</numerusform>
+            <numerusform>The whole project with %Ln file was written to %1.</numerusform>
+            <numerusform>The whole project with %Ln files was written to %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files were not found; the first: %1.</source>
         <translation>
-            <numerusform>%n file was not found: %1.</numerusform>
-            <numerusform>%n files were not found; the first: %1.</numerusform>
+            <numerusform>%Ln file was not found: %1.</numerusform>
+            <numerusform>%Ln files were not found; the first: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n records speak of days more than a year ahead; the first: %1.</source>
         <translation>
-            <numerusform>%n record speaks of days more than a year ahead: %1.</numerusform>
-            <numerusform>%n records speak of days more than a year ahead; the first: %1.</numerusform>
+            <numerusform>%Ln record speaks of days more than a year ahead: %1.</numerusform>
+            <numerusform>%Ln records speak of days more than a year ahead; the first: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files have no SHA-256 on record, so that nothing can be said of them.</source>
         <translation>
-            <numerusform>%n file has no SHA-256 on record, so that nothing can be said of it.</numerusform>
-            <numerusform>%n files have no SHA-256 on record, so that nothing can be said of them.</numerusform>
+            <numerusform>%Ln file has no SHA-256 on record, so that nothing can be said of it.</numerusform>
+            <numerusform>%Ln files have no SHA-256 on record, so that nothing can be said of them.</numerusform>
         </translation>
     </message>
 </context>
@@ -343,15 +343,15 @@
     <message numerus="yes">
         <source>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</source>
         <translation>
-            <numerusform>%n closing is on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</numerusform>
-            <numerusform>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</numerusform>
+            <numerusform>%Ln closing is on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</numerusform>
+            <numerusform>%Ln closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines of the inspector&apos;s list are not ticked</source>
         <translation>
-            <numerusform>%n line of the inspector&apos;s list is not ticked</numerusform>
-            <numerusform>%n lines of the inspector&apos;s list are not ticked</numerusform>
+            <numerusform>%Ln line of the inspector&apos;s list is not ticked</numerusform>
+            <numerusform>%Ln lines of the inspector&apos;s list are not ticked</numerusform>
         </translation>
     </message>
 </context>
@@ -360,15 +360,15 @@
     <message numerus="yes">
         <source>%n other closings here</source>
         <translation>
-            <numerusform>%n other closings here</numerusform>
-            <numerusform>%n other closings here</numerusform>
+            <numerusform>%Ln other closings here</numerusform>
+            <numerusform>%Ln other closings here</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts, no closing is recorded.</source>
         <translation>
-            <numerusform>%n part, no closing is recorded.</numerusform>
-            <numerusform>%n parts, no closing is recorded.</numerusform>
+            <numerusform>%Ln part, no closing is recorded.</numerusform>
+            <numerusform>%Ln parts, no closing is recorded.</numerusform>
         </translation>
     </message>
 </context>
@@ -377,8 +377,8 @@
     <message numerus="yes">
         <source>and %n records more; a printed journal names them</source>
         <translation>
-            <numerusform>and %n record more; a printed journal names it</numerusform>
-            <numerusform>and %n records more; a printed journal names them</numerusform>
+            <numerusform>and %Ln record more; a printed journal names it</numerusform>
+            <numerusform>and %Ln records more; a printed journal names them</numerusform>
         </translation>
     </message>
 </context>
@@ -387,22 +387,22 @@
     <message numerus="yes">
         <source>Not on the picture: %n parts</source>
         <translation>
-            <numerusform>Not on the picture: %n part</numerusform>
-            <numerusform>Not on the picture: %n parts</numerusform>
+            <numerusform>Not on the picture: %Ln part</numerusform>
+            <numerusform>Not on the picture: %Ln parts</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n closings there must stay open</source>
         <translation>
-            <numerusform>%n closing there must stay open</numerusform>
-            <numerusform>%n closings there must stay open</numerusform>
+            <numerusform>%Ln closing there must stay open</numerusform>
+            <numerusform>%Ln closings there must stay open</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
-            <numerusform>and %n more</numerusform>
-            <numerusform>and %n more</numerusform>
+            <numerusform>and %Ln more</numerusform>
+            <numerusform>and %Ln more</numerusform>
         </translation>
     </message>
 </context>
@@ -411,29 +411,29 @@
     <message numerus="yes">
         <source>The last backup was made %n days ago and read back: %1</source>
         <translation>
-            <numerusform>The last backup was made %n day ago and read back: %1</numerusform>
-            <numerusform>The last backup was made %n days ago and read back: %1</numerusform>
+            <numerusform>The last backup was made %Ln day ago and read back: %1</numerusform>
+            <numerusform>The last backup was made %Ln days ago and read back: %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>The last backup elsewhere is %n days old, and work was recorded since.</source>
         <translation>
-            <numerusform>The last backup elsewhere is %n day old, and work was recorded since.</numerusform>
-            <numerusform>The last backup elsewhere is %n days old, and work was recorded since.</numerusform>
+            <numerusform>The last backup elsewhere is %Ln day old, and work was recorded since.</numerusform>
+            <numerusform>The last backup elsewhere is %Ln days old, and work was recorded since.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Backed up and read back: %n new files.</source>
         <translation>
-            <numerusform>Backed up and read back: %n new file.</numerusform>
-            <numerusform>Backed up and read back: %n new files.</numerusform>
+            <numerusform>Backed up and read back: %Ln new file.</numerusform>
+            <numerusform>Backed up and read back: %Ln new files.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are missing or no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%n file is missing or no longer what was taken in; “Verify records and files” names it.</numerusform>
-            <numerusform>%n files are missing or no longer what was taken in; “Verify records and files” names them.</numerusform>
+            <numerusform>%Ln file is missing or no longer what was taken in; “Verify records and files” names it.</numerusform>
+            <numerusform>%Ln files are missing or no longer what was taken in; “Verify records and files” names them.</numerusform>
         </translation>
     </message>
 </context>
@@ -442,43 +442,43 @@
     <message numerus="yes">
         <source>%n parts</source>
         <translation>
-            <numerusform>%n part</numerusform>
-            <numerusform>%n parts</numerusform>
+            <numerusform>%Ln part</numerusform>
+            <numerusform>%Ln parts</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n steps</source>
         <translation>
-            <numerusform>%n step</numerusform>
-            <numerusform>%n steps</numerusform>
+            <numerusform>%Ln step</numerusform>
+            <numerusform>%Ln steps</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n closings</source>
         <translation>
-            <numerusform>%n closing</numerusform>
-            <numerusform>%n closings</numerusform>
+            <numerusform>%Ln closing</numerusform>
+            <numerusform>%Ln closings</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines to check</source>
         <translation>
-            <numerusform>%n line to check</numerusform>
-            <numerusform>%n lines to check</numerusform>
+            <numerusform>%Ln line to check</numerusform>
+            <numerusform>%Ln lines to check</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n fasteners</source>
         <translation>
-            <numerusform>%n fastener</numerusform>
-            <numerusform>%n fasteners</numerusform>
+            <numerusform>%Ln fastener</numerusform>
+            <numerusform>%Ln fasteners</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n measurements</source>
         <translation>
-            <numerusform>%n measurement</numerusform>
-            <numerusform>%n measurements</numerusform>
+            <numerusform>%Ln measurement</numerusform>
+            <numerusform>%Ln measurements</numerusform>
         </translation>
     </message>
 </context>
@@ -487,8 +487,8 @@
     <message numerus="yes">
         <source>Facts and agreement (≠ %n)</source>
         <translation>
-            <numerusform>Facts and agreement (≠ %n)</numerusform>
-            <numerusform>Facts and agreement (≠ %n)</numerusform>
+            <numerusform>Facts and agreement (≠ %Ln)</numerusform>
+            <numerusform>Facts and agreement (≠ %Ln)</numerusform>
         </translation>
     </message>
 </context>
@@ -497,22 +497,22 @@
     <message numerus="yes">
         <source>%n lines ticked</source>
         <translation>
-            <numerusform>%n line ticked</numerusform>
-            <numerusform>%n lines ticked</numerusform>
+            <numerusform>%Ln line ticked</numerusform>
+            <numerusform>%Ln lines ticked</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are not applicable</source>
         <translation>
-            <numerusform>%n line is not applicable</numerusform>
-            <numerusform>%n lines are not applicable</numerusform>
+            <numerusform>%Ln line is not applicable</numerusform>
+            <numerusform>%Ln lines are not applicable</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are applicable again</source>
         <translation>
-            <numerusform>%n line is applicable again</numerusform>
-            <numerusform>%n lines are applicable again</numerusform>
+            <numerusform>%Ln line is applicable again</numerusform>
+            <numerusform>%Ln lines are applicable again</numerusform>
         </translation>
     </message>
 </context>
@@ -521,15 +521,15 @@
     <message numerus="yes">
         <source>%n pictures</source>
         <translation>
-            <numerusform>%n picture</numerusform>
-            <numerusform>%n pictures</numerusform>
+            <numerusform>%Ln picture</numerusform>
+            <numerusform>%Ln pictures</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
         <translation>
-            <numerusform>%n entry</numerusform>
-            <numerusform>%n entries</numerusform>
+            <numerusform>%Ln entry</numerusform>
+            <numerusform>%Ln entries</numerusform>
         </translation>
     </message>
 </context>
@@ -538,8 +538,8 @@
     <message numerus="yes">
         <source>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</source>
         <translation>
-            <numerusform>%n entry does not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</numerusform>
-            <numerusform>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</numerusform>
+            <numerusform>%Ln entry does not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</numerusform>
+            <numerusform>%Ln entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</numerusform>
         </translation>
     </message>
 </context>
@@ -548,8 +548,8 @@
     <message numerus="yes">
         <source>%n lines counted as listed</source>
         <translation>
-            <numerusform>%n line counted as listed</numerusform>
-            <numerusform>%n lines counted as listed</numerusform>
+            <numerusform>%Ln line counted as listed</numerusform>
+            <numerusform>%Ln lines counted as listed</numerusform>
         </translation>
     </message>
 </context>
@@ -558,8 +558,8 @@
     <message numerus="yes">
         <source>%n of these have no weight or no arm on record.</source>
         <translation>
-            <numerusform>%n of these has no weight or no arm on record.</numerusform>
-            <numerusform>%n of these have no weight or no arm on record.</numerusform>
+            <numerusform>%Ln of these has no weight or no arm on record.</numerusform>
+            <numerusform>%Ln of these have no weight or no arm on record.</numerusform>
         </translation>
     </message>
 </context>
@@ -568,22 +568,22 @@
     <message numerus="yes">
         <source>%n expenses</source>
         <translation>
-            <numerusform>%n expense</numerusform>
-            <numerusform>%n expenses</numerusform>
+            <numerusform>%Ln expense</numerusform>
+            <numerusform>%Ln expenses</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n without a receipt</source>
         <translation>
-            <numerusform>%n without a receipt</numerusform>
-            <numerusform>%n without a receipt</numerusform>
+            <numerusform>%Ln without a receipt</numerusform>
+            <numerusform>%Ln without a receipt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n below zero, as they were brought in</source>
         <translation>
-            <numerusform>%n below zero, as it was brought in</numerusform>
-            <numerusform>%n below zero, as they were brought in</numerusform>
+            <numerusform>%Ln below zero, as it was brought in</numerusform>
+            <numerusform>%Ln below zero, as they were brought in</numerusform>
         </translation>
     </message>
 </context>
@@ -592,8 +592,8 @@
     <message numerus="yes">
         <source>%n things are not as they should be.</source>
         <translation>
-            <numerusform>%n thing is not as it should be.</numerusform>
-            <numerusform>%n things are not as they should be.</numerusform>
+            <numerusform>%Ln thing is not as it should be.</numerusform>
+            <numerusform>%Ln things are not as they should be.</numerusform>
         </translation>
     </message>
 </context>
@@ -602,15 +602,15 @@
     <message numerus="yes">
         <source>%1 in all; %2 since the last fault, in %n flights</source>
         <translation>
-            <numerusform>%1 in all; %2 since the last fault, in %n flight</numerusform>
-            <numerusform>%1 in all; %2 since the last fault, in %n flights</numerusform>
+            <numerusform>%1 in all; %2 since the last fault, in %Ln flight</numerusform>
+            <numerusform>%1 in all; %2 since the last fault, in %Ln flights</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n landings</source>
         <translation>
-            <numerusform>%n landing</numerusform>
-            <numerusform>%n landings</numerusform>
+            <numerusform>%Ln landing</numerusform>
+            <numerusform>%Ln landings</numerusform>
         </translation>
     </message>
 </context>
@@ -619,8 +619,8 @@
     <message numerus="yes">
         <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
         <translation>
-            <numerusform>%n finding is neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</numerusform>
-            <numerusform>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</numerusform>
+            <numerusform>%Ln finding is neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</numerusform>
+            <numerusform>%Ln findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</numerusform>
         </translation>
     </message>
 </context>
@@ -629,8 +629,8 @@
     <message numerus="yes">
         <source>%1 and %n more</source>
         <translation>
-            <numerusform>%1 and %n more</numerusform>
-            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %Ln more</numerusform>
+            <numerusform>%1 and %Ln more</numerusform>
         </translation>
     </message>
 </context>
@@ -639,8 +639,8 @@
     <message numerus="yes">
         <source>%n rows</source>
         <translation>
-            <numerusform>%n row</numerusform>
-            <numerusform>%n rows</numerusform>
+            <numerusform>%Ln row</numerusform>
+            <numerusform>%Ln rows</numerusform>
         </translation>
     </message>
 </context>
@@ -649,8 +649,8 @@
     <message numerus="yes">
         <source>%n rows brought in. Undo takes all of them back.</source>
         <translation>
-            <numerusform>%n row brought in. Undo takes all of them back.</numerusform>
-            <numerusform>%n rows brought in. Undo takes all of them back.</numerusform>
+            <numerusform>%Ln row brought in. Undo takes all of them back.</numerusform>
+            <numerusform>%Ln rows brought in. Undo takes all of them back.</numerusform>
         </translation>
     </message>
 </context>
@@ -659,8 +659,8 @@
     <message numerus="yes">
         <source>%n entries are chosen, %1 in all.</source>
         <translation>
-            <numerusform>%n entry is chosen, %1 in all.</numerusform>
-            <numerusform>%n entries are chosen, %1 in all.</numerusform>
+            <numerusform>%Ln entry is chosen, %1 in all.</numerusform>
+            <numerusform>%Ln entries are chosen, %1 in all.</numerusform>
         </translation>
     </message>
 </context>
@@ -669,8 +669,8 @@
     <message numerus="yes">
         <source>%n photos</source>
         <translation>
-            <numerusform>%n photo</numerusform>
-            <numerusform>%n photos</numerusform>
+            <numerusform>%Ln photo</numerusform>
+            <numerusform>%Ln photos</numerusform>
         </translation>
     </message>
 </context>
@@ -679,8 +679,8 @@
     <message numerus="yes">
         <source>%n entries, %1</source>
         <translation>
-            <numerusform>%n entry, %1</numerusform>
-            <numerusform>%n entries, %1</numerusform>
+            <numerusform>%Ln entry, %1</numerusform>
+            <numerusform>%Ln entries, %1</numerusform>
         </translation>
     </message>
 </context>
@@ -689,8 +689,8 @@
     <message numerus="yes">
         <source>%1 of %n photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
         <translation>
-            <numerusform>The photo is being taken in (%1 of %n). It is kept when that is done; do the same once more to stop it.</numerusform>
-            <numerusform>%1 of %n photos are taken in. They are kept when that is done; do the same once more to stop it.</numerusform>
+            <numerusform>The photo is being taken in (%1 of %Ln). It is kept when that is done; do the same once more to stop it.</numerusform>
+            <numerusform>%1 of %Ln photos are taken in. They are kept when that is done; do the same once more to stop it.</numerusform>
         </translation>
     </message>
 </context>
@@ -699,15 +699,15 @@
     <message numerus="yes">
         <source>%n usual tasks added, each for the maker until you enter who did it</source>
         <translation>
-            <numerusform>%n usual task added, for the maker until you enter who did it</numerusform>
-            <numerusform>%n usual tasks added, each for the maker until you enter who did it</numerusform>
+            <numerusform>%Ln usual task added, for the maker until you enter who did it</numerusform>
+            <numerusform>%Ln usual tasks added, each for the maker until you enter who did it</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n claimed tasks have no picture.</source>
         <translation>
-            <numerusform>%n claimed task has no picture.</numerusform>
-            <numerusform>%n claimed tasks have no picture.</numerusform>
+            <numerusform>%Ln claimed task has no picture.</numerusform>
+            <numerusform>%Ln claimed tasks have no picture.</numerusform>
         </translation>
     </message>
 </context>
@@ -716,8 +716,8 @@
     <message numerus="yes">
         <source>%n photos were taken during work that is in the log.</source>
         <translation>
-            <numerusform>%n photo was taken during work that is in the log.</numerusform>
-            <numerusform>%n photos were taken during work that is in the log.</numerusform>
+            <numerusform>%Ln photo was taken during work that is in the log.</numerusform>
+            <numerusform>%Ln photos were taken during work that is in the log.</numerusform>
         </translation>
     </message>
 </context>
@@ -726,8 +726,8 @@
     <message numerus="yes">
         <source>Measured %n times.</source>
         <translation>
-            <numerusform>Measured %n time.</numerusform>
-            <numerusform>Measured %n times.</numerusform>
+            <numerusform>Measured %Ln time.</numerusform>
+            <numerusform>Measured %Ln times.</numerusform>
         </translation>
     </message>
 </context>
@@ -736,15 +736,15 @@
     <message numerus="yes">
         <source>%1, about %n s to go</source>
         <translation>
-            <numerusform>%1, about %n s to go</numerusform>
-            <numerusform>%1, about %n s to go</numerusform>
+            <numerusform>%1, about %Ln s to go</numerusform>
+            <numerusform>%1, about %Ln s to go</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1; %n more at work</source>
         <translation>
-            <numerusform>%1; %n more at work</numerusform>
-            <numerusform>%1; %n more at work</numerusform>
+            <numerusform>%1; %Ln more at work</numerusform>
+            <numerusform>%1; %Ln more at work</numerusform>
         </translation>
     </message>
 </context>
@@ -753,29 +753,29 @@
     <message numerus="yes">
         <source>%n photographs of the inside</source>
         <translation>
-            <numerusform>%n photograph of the inside</numerusform>
-            <numerusform>%n photographs of the inside</numerusform>
+            <numerusform>%Ln photograph of the inside</numerusform>
+            <numerusform>%Ln photographs of the inside</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n closings lack photographs of the open structure</source>
         <translation>
-            <numerusform>%n closing lacks photographs of the open structure</numerusform>
-            <numerusform>%n closings lack photographs of the open structure</numerusform>
+            <numerusform>%Ln closing lacks photographs of the open structure</numerusform>
+            <numerusform>%Ln closings lack photographs of the open structure</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts were worked on, will be hidden, and have no photograph of the inside</source>
         <translation>
-            <numerusform>%n part was worked on, will be hidden, and has no photograph of the inside</numerusform>
-            <numerusform>%n parts were worked on, will be hidden, and have no photograph of the inside</numerusform>
+            <numerusform>%Ln part was worked on, will be hidden, and has no photograph of the inside</numerusform>
+            <numerusform>%Ln parts were worked on, will be hidden, and have no photograph of the inside</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Show %n photos that belong to no part and no closing</source>
         <translation>
-            <numerusform>Show %n photo that belongs to no part and no closing</numerusform>
-            <numerusform>Show %n photos that belong to no part and no closing</numerusform>
+            <numerusform>Show %Ln photo that belongs to no part and no closing</numerusform>
+            <numerusform>Show %Ln photos that belong to no part and no closing</numerusform>
         </translation>
     </message>
 </context>
@@ -784,8 +784,8 @@
     <message numerus="yes">
         <source>%1 (%n lines)</source>
         <translation>
-            <numerusform>%1 (%n line)</numerusform>
-            <numerusform>%1 (%n lines)</numerusform>
+            <numerusform>%1 (%Ln line)</numerusform>
+            <numerusform>%1 (%Ln lines)</numerusform>
         </translation>
     </message>
 </context>
@@ -794,8 +794,8 @@
     <message numerus="yes">
         <source>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</source>
         <translation>
-            <numerusform>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</numerusform>
-            <numerusform>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</numerusform>
+            <numerusform>Untick what your aeroplane has not. The closings that go with the parts: %Ln. Everything can be renamed, moved and added to later.</numerusform>
+            <numerusform>Untick what your aeroplane has not. The closings that go with the parts: %Ln. Everything can be renamed, moved and added to later.</numerusform>
         </translation>
     </message>
 </context>
@@ -804,8 +804,8 @@
     <message numerus="yes">
         <source>%n of its findings are neither verified nor accepted; see the visit itself.</source>
         <translation>
-            <numerusform>%n of its findings is neither verified nor accepted; see the visit itself.</numerusform>
-            <numerusform>%n of its findings are neither verified nor accepted; see the visit itself.</numerusform>
+            <numerusform>%Ln of its findings is neither verified nor accepted; see the visit itself.</numerusform>
+            <numerusform>%Ln of its findings are neither verified nor accepted; see the visit itself.</numerusform>
         </translation>
     </message>
 </context>
@@ -814,8 +814,8 @@
     <message numerus="yes">
         <source>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</source>
         <translation>
-            <numerusform>Of all tasks together, %n tenth can still be paid for before the builder&apos;s share is no longer more than half.</numerusform>
-            <numerusform>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</numerusform>
+            <numerusform>Of all tasks together, %Ln tenth can still be paid for before the builder&apos;s share is no longer more than half.</numerusform>
+            <numerusform>Of all tasks together, %Ln tenths can still be paid for before the builder&apos;s share is no longer more than half.</numerusform>
         </translation>
     </message>
 </context>
@@ -824,15 +824,15 @@
     <message numerus="yes">
         <source>%n required documents are not here yet.</source>
         <translation>
-            <numerusform>%n required document is not here yet.</numerusform>
-            <numerusform>%n required documents are not here yet.</numerusform>
+            <numerusform>%Ln required document is not here yet.</numerusform>
+            <numerusform>%Ln required documents are not here yet.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n that are here have no scan.</source>
         <translation>
-            <numerusform>%n that is here has no scan.</numerusform>
-            <numerusform>%n that are here have no scan.</numerusform>
+            <numerusform>%Ln that is here has no scan.</numerusform>
+            <numerusform>%Ln that are here have no scan.</numerusform>
         </translation>
     </message>
 </context>
@@ -841,8 +841,8 @@
     <message numerus="yes">
         <source>%n finger-tight</source>
         <translation>
-            <numerusform>%n finger-tight</numerusform>
-            <numerusform>%n finger-tight</numerusform>
+            <numerusform>%Ln finger-tight</numerusform>
+            <numerusform>%Ln finger-tight</numerusform>
         </translation>
     </message>
 </context>
@@ -852,8 +852,8 @@
         <source>%n fit</source>
         <comment>parts</comment>
         <translation>
-            <numerusform>%n fit</numerusform>
-            <numerusform>%n fit</numerusform>
+            <numerusform>%Ln fit</numerusform>
+            <numerusform>%Ln fit</numerusform>
         </translation>
     </message>
 </context>
@@ -862,15 +862,15 @@
     <message numerus="yes">
         <source>%n shown</source>
         <translation>
-            <numerusform>%n shown</numerusform>
-            <numerusform>%n shown</numerusform>
+            <numerusform>%Ln shown</numerusform>
+            <numerusform>%Ln shown</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n places lack photos</source>
         <translation>
-            <numerusform>%n place lacks photos</numerusform>
-            <numerusform>%n places lack photos</numerusform>
+            <numerusform>%Ln place lacks photos</numerusform>
+            <numerusform>%Ln places lack photos</numerusform>
         </translation>
     </message>
 </context>
@@ -879,43 +879,43 @@
     <message numerus="yes">
         <source>%n files were not taken in, because the folder %1 is not there any more.</source>
         <translation>
-            <numerusform>%n file was not taken in, because the folder %1 is not there any more.</numerusform>
-            <numerusform>%n files were not taken in, because the folder %1 is not there any more.</numerusform>
+            <numerusform>%Ln file was not taken in, because the folder %1 is not there any more.</numerusform>
+            <numerusform>%Ln files were not taken in, because the folder %1 is not there any more.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taken in.</source>
         <translation>
-            <numerusform>%n taken in.</numerusform>
-            <numerusform>%n taken in.</numerusform>
+            <numerusform>%Ln taken in.</numerusform>
+            <numerusform>%Ln taken in.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were there already.</source>
         <translation>
-            <numerusform>%n was there already.</numerusform>
-            <numerusform>%n were there already.</numerusform>
+            <numerusform>%Ln was there already.</numerusform>
+            <numerusform>%Ln were there already.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were not; the list says why.</source>
         <translation>
-            <numerusform>%n was not; the list says why.</numerusform>
-            <numerusform>%n were not; the list says why.</numerusform>
+            <numerusform>%Ln was not; the list says why.</numerusform>
+            <numerusform>%Ln were not; the list says why.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n more were not taken in.</source>
         <translation>
-            <numerusform>%n more was not taken in.</numerusform>
-            <numerusform>%n more were not taken in.</numerusform>
+            <numerusform>%Ln more was not taken in.</numerusform>
+            <numerusform>%Ln more were not taken in.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n are dated ahead or years before the project; was the camera&apos;s clock right?</source>
         <translation>
-            <numerusform>%n is dated ahead or years before the project; was the camera&apos;s clock right?</numerusform>
-            <numerusform>%n are dated ahead or years before the project; was the camera&apos;s clock right?</numerusform>
+            <numerusform>%Ln is dated ahead or years before the project; was the camera&apos;s clock right?</numerusform>
+            <numerusform>%Ln are dated ahead or years before the project; was the camera&apos;s clock right?</numerusform>
         </translation>
     </message>
 </context>
@@ -924,8 +924,8 @@
     <message numerus="yes">
         <source>%1, %2, %n marks</source>
         <translation>
-            <numerusform>%1, %2, %n mark</numerusform>
-            <numerusform>%1, %2, %n marks</numerusform>
+            <numerusform>%1, %2, %Ln mark</numerusform>
+            <numerusform>%1, %2, %Ln marks</numerusform>
         </translation>
     </message>
 </context>
@@ -934,8 +934,8 @@
     <message numerus="yes">
         <source>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%n file of the backup is missing or no longer what was taken in; “Verify records and files” names it.</numerusform>
-            <numerusform>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</numerusform>
+            <numerusform>%Ln file of the backup is missing or no longer what was taken in; “Verify records and files” names it.</numerusform>
+            <numerusform>%Ln files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</numerusform>
         </translation>
     </message>
 </context>
@@ -944,8 +944,8 @@
     <message numerus="yes">
         <source>%n more are not listed here.</source>
         <translation>
-            <numerusform>%n more is not listed here.</numerusform>
-            <numerusform>%n more are not listed here.</numerusform>
+            <numerusform>%Ln more is not listed here.</numerusform>
+            <numerusform>%Ln more are not listed here.</numerusform>
         </translation>
     </message>
 </context>
@@ -954,15 +954,15 @@
     <message numerus="yes">
         <source>%n parts chosen</source>
         <translation>
-            <numerusform>%n part chosen</numerusform>
-            <numerusform>%n parts chosen</numerusform>
+            <numerusform>%Ln part chosen</numerusform>
+            <numerusform>%Ln parts chosen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts changed</source>
         <translation>
-            <numerusform>%n part changed</numerusform>
-            <numerusform>%n parts changed</numerusform>
+            <numerusform>%Ln part changed</numerusform>
+            <numerusform>%Ln parts changed</numerusform>
         </translation>
     </message>
 </context>
@@ -971,8 +971,8 @@
     <message numerus="yes">
         <source>%n photos</source>
         <translation>
-            <numerusform>%n photo</numerusform>
-            <numerusform>%n photos</numerusform>
+            <numerusform>%Ln photo</numerusform>
+            <numerusform>%Ln photos</numerusform>
         </translation>
     </message>
 </context>
@@ -981,15 +981,15 @@
     <message numerus="yes">
         <source>last chance before %1 and %n more</source>
         <translation>
-            <numerusform>last chance before %1 and %n more</numerusform>
-            <numerusform>last chance before %1 and %n more</numerusform>
+            <numerusform>last chance before %1 and %Ln more</numerusform>
+            <numerusform>last chance before %1 and %Ln more</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>out of reach: open %1 and %n more</source>
         <translation>
-            <numerusform>out of reach: open %1 and %n more</numerusform>
-            <numerusform>out of reach: open %1 and %n more</numerusform>
+            <numerusform>out of reach: open %1 and %Ln more</numerusform>
+            <numerusform>out of reach: open %1 and %Ln more</numerusform>
         </translation>
     </message>
 </context>
@@ -1015,15 +1015,15 @@
     <message numerus="yes">
         <source>%n squawks</source>
         <translation>
-            <numerusform>%n squawk</numerusform>
-            <numerusform>%n squawks</numerusform>
+            <numerusform>%Ln squawk</numerusform>
+            <numerusform>%Ln squawks</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1; of all, %n soon out of reach</source>
         <translation>
-            <numerusform>%1; of all, %n soon out of reach</numerusform>
-            <numerusform>%1; of all, %n soon out of reach</numerusform>
+            <numerusform>%1; of all, %Ln soon out of reach</numerusform>
+            <numerusform>%1; of all, %Ln soon out of reach</numerusform>
         </translation>
     </message>
 </context>
@@ -1032,8 +1032,8 @@
     <message numerus="yes">
         <source>After a merge, %n things are to decide</source>
         <translation>
-            <numerusform>After a merge, %n thing is to decide</numerusform>
-            <numerusform>After a merge, %n things are to decide</numerusform>
+            <numerusform>After a merge, %Ln thing is to decide</numerusform>
+            <numerusform>After a merge, %Ln things are to decide</numerusform>
         </translation>
     </message>
 </context>
@@ -1042,8 +1042,8 @@
     <message numerus="yes">
         <source>%n people, their time shared too</source>
         <translation>
-            <numerusform>%n person, their time shared too</numerusform>
-            <numerusform>%n people, their time shared too</numerusform>
+            <numerusform>%Ln person, their time shared too</numerusform>
+            <numerusform>%Ln people, their time shared too</numerusform>
         </translation>
     </message>
 </context>
@@ -1052,22 +1052,22 @@
     <message numerus="yes">
         <source>%n findings open</source>
         <translation>
-            <numerusform>%n finding open</numerusform>
-            <numerusform>%n findings open</numerusform>
+            <numerusform>%Ln finding open</numerusform>
+            <numerusform>%Ln findings open</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n hold points</source>
         <translation>
-            <numerusform>%n hold point</numerusform>
-            <numerusform>%n hold points</numerusform>
+            <numerusform>%Ln hold point</numerusform>
+            <numerusform>%Ln hold points</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n picked</source>
         <translation>
-            <numerusform>%n picked</numerusform>
-            <numerusform>%n picked</numerusform>
+            <numerusform>%Ln picked</numerusform>
+            <numerusform>%Ln picked</numerusform>
         </translation>
     </message>
 </context>
@@ -1076,15 +1076,15 @@
     <message numerus="yes">
         <source>Visit recorded with %n findings</source>
         <translation>
-            <numerusform>Visit recorded with %n finding</numerusform>
-            <numerusform>Visit recorded with %n findings</numerusform>
+            <numerusform>Visit recorded with %Ln finding</numerusform>
+            <numerusform>Visit recorded with %Ln findings</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n hold points added to the visit</source>
         <translation>
-            <numerusform>%n hold point added to the visit</numerusform>
-            <numerusform>%n hold points added to the visit</numerusform>
+            <numerusform>%Ln hold point added to the visit</numerusform>
+            <numerusform>%Ln hold points added to the visit</numerusform>
         </translation>
     </message>
 </context>
@@ -1093,15 +1093,15 @@
     <message numerus="yes">
         <source>%n without an estimate</source>
         <translation>
-            <numerusform>%n without an estimate</numerusform>
-            <numerusform>%n without an estimate</numerusform>
+            <numerusform>%Ln without an estimate</numerusform>
+            <numerusform>%Ln without an estimate</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n other things in the way</source>
         <translation>
-            <numerusform>%n other thing in the way</numerusform>
-            <numerusform>%n other things in the way</numerusform>
+            <numerusform>%Ln other thing in the way</numerusform>
+            <numerusform>%Ln other things in the way</numerusform>
         </translation>
     </message>
 </context>
@@ -1110,8 +1110,8 @@
     <message numerus="yes">
         <source>Watching %1; %n came in last.</source>
         <translation>
-            <numerusform>Watching %1; %n came in last.</numerusform>
-            <numerusform>Watching %1; %n came in last.</numerusform>
+            <numerusform>Watching %1; %Ln came in last.</numerusform>
+            <numerusform>Watching %1; %Ln came in last.</numerusform>
         </translation>
     </message>
 </context>
@@ -1120,15 +1120,15 @@
     <message numerus="yes">
         <source>%n came in from the watched folder.</source>
         <translation>
-            <numerusform>%n came in from the watched folder.</numerusform>
-            <numerusform>%n came in from the watched folder.</numerusform>
+            <numerusform>%Ln came in from the watched folder.</numerusform>
+            <numerusform>%Ln came in from the watched folder.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files from the watched folder were not taken in; the page Photos says why.</source>
         <translation>
-            <numerusform>%n file from the watched folder was not taken in; the page Photos says why.</numerusform>
-            <numerusform>%n files from the watched folder were not taken in; the page Photos says why.</numerusform>
+            <numerusform>%Ln file from the watched folder was not taken in; the page Photos says why.</numerusform>
+            <numerusform>%Ln files from the watched folder were not taken in; the page Photos says why.</numerusform>
         </translation>
     </message>
 </context>
@@ -1137,22 +1137,22 @@
     <message numerus="yes">
         <source>%n photos belong to their log entries</source>
         <translation>
-            <numerusform>%n photo belongs to its log entry</numerusform>
-            <numerusform>%n photos belong to their log entries</numerusform>
+            <numerusform>%Ln photo belongs to its log entry</numerusform>
+            <numerusform>%Ln photos belong to their log entries</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>All %n belong there (M)</source>
         <translation>
-            <numerusform>All %n belong there (M)</numerusform>
-            <numerusform>All %n belong there (M)</numerusform>
+            <numerusform>All %Ln belong there (M)</numerusform>
+            <numerusform>All %Ln belong there (M)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
-            <numerusform>and %n more</numerusform>
-            <numerusform>and %n more</numerusform>
+            <numerusform>and %Ln more</numerusform>
+            <numerusform>and %Ln more</numerusform>
         </translation>
     </message>
 </context>
@@ -1161,8 +1161,8 @@
     <message numerus="yes">
         <source>Work on %n days of the year</source>
         <translation>
-            <numerusform>Work on %n day of the year</numerusform>
-            <numerusform>Work on %n days of the year</numerusform>
+            <numerusform>Work on %Ln day of the year</numerusform>
+            <numerusform>Work on %Ln days of the year</numerusform>
         </translation>
     </message>
 </context>

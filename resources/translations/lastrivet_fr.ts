@@ -1227,15 +1227,15 @@
     <message numerus="yes">
         <source>%n lines of fasteners</source>
         <translation>
-            <numerusform>%n ligne de fixations</numerusform>
-            <numerusform>%n lignes de fixations</numerusform>
+            <numerusform>%Ln ligne de fixations</numerusform>
+            <numerusform>%Ln lignes de fixations</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines of fasteners, all to the same torque</source>
         <translation>
-            <numerusform>%n ligne de fixations</numerusform>
-            <numerusform>%n lignes de fixations, toutes au même couple</numerusform>
+            <numerusform>%Ln ligne de fixations</numerusform>
+            <numerusform>%Ln lignes de fixations, toutes au même couple</numerusform>
         </translation>
     </message>
     <message>
@@ -1367,22 +1367,22 @@
     <message numerus="yes">
         <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>
         <translation>
-            <numerusform>%n entrée va à un autre jour, une autre pièce, ou les deux, comme «&#xa0;hier&#xa0;», «&#xa0;LA&#xa0;» ou «&#xa0;3 mar aileron gauche&#xa0;». L’heure reste.</numerusform>
-            <numerusform>%n entrées vont à un autre jour, une autre pièce, ou les deux, comme «&#xa0;hier&#xa0;», «&#xa0;LA&#xa0;» ou «&#xa0;3 mar aileron gauche&#xa0;». L’heure reste.</numerusform>
+            <numerusform>%Ln entrée va à un autre jour, une autre pièce, ou les deux, comme «&#xa0;hier&#xa0;», «&#xa0;LA&#xa0;» ou «&#xa0;3 mar aileron gauche&#xa0;». L’heure reste.</numerusform>
+            <numerusform>%Ln entrées vont à un autre jour, une autre pièce, ou les deux, comme «&#xa0;hier&#xa0;», «&#xa0;LA&#xa0;» ou «&#xa0;3 mar aileron gauche&#xa0;». L’heure reste.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n log entries moved</source>
         <translation>
-            <numerusform>%n entrée déplacée</numerusform>
-            <numerusform>%n entrées déplacées</numerusform>
+            <numerusform>%Ln entrée déplacée</numerusform>
+            <numerusform>%Ln entrées déplacées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Log entry split into %n</source>
         <translation>
-            <numerusform>Entrée divisée en %n</numerusform>
-            <numerusform>Entrée divisée en %n</numerusform>
+            <numerusform>Entrée divisée en %Ln</numerusform>
+            <numerusform>Entrée divisée en %Ln</numerusform>
         </translation>
     </message>
     <message>
@@ -1461,29 +1461,29 @@
     <message numerus="yes">
         <source>%n changes of another copy are brought in</source>
         <translation>
-            <numerusform>%n modification d’une autre copie est reprise</numerusform>
-            <numerusform>%n modifications d’une autre copie sont reprises</numerusform>
+            <numerusform>%Ln modification d’une autre copie est reprise</numerusform>
+            <numerusform>%Ln modifications d’une autre copie sont reprises</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are in neither copy</source>
         <translation>
-            <numerusform>%n fichier n’est dans aucune des copies</numerusform>
-            <numerusform>%n fichiers ne sont dans aucune des copies</numerusform>
+            <numerusform>%Ln fichier n’est dans aucune des copies</numerusform>
+            <numerusform>%Ln fichiers ne sont dans aucune des copies</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files copied</source>
         <translation>
-            <numerusform>%n fichier copié</numerusform>
-            <numerusform>%n fichiers copiés</numerusform>
+            <numerusform>%Ln fichier copié</numerusform>
+            <numerusform>%Ln fichiers copiés</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n things to decide</source>
         <translation>
-            <numerusform>%n chose à décider</numerusform>
-            <numerusform>%n choses à décider</numerusform>
+            <numerusform>%Ln chose à décider</numerusform>
+            <numerusform>%Ln choses à décider</numerusform>
         </translation>
     </message>
     <message>
@@ -1497,8 +1497,8 @@
     <message numerus="yes">
         <source>Nothing new: this project has every change of the other copy; %n things are still to decide.</source>
         <translation>
-            <numerusform>Rien de nouveau&#xa0;: ce projet a toutes les modifications de l’autre copie&#xa0;; %n chose reste à décider.</numerusform>
-            <numerusform>Rien de nouveau&#xa0;: ce projet a toutes les modifications de l’autre copie&#xa0;; %n choses restent à décider.</numerusform>
+            <numerusform>Rien de nouveau&#xa0;: ce projet a toutes les modifications de l’autre copie&#xa0;; %Ln chose reste à décider.</numerusform>
+            <numerusform>Rien de nouveau&#xa0;: ce projet a toutes les modifications de l’autre copie&#xa0;; %Ln choses restent à décider.</numerusform>
         </translation>
     </message>
     <message>
@@ -7706,36 +7706,36 @@
     <message numerus="yes">
         <source>%n closings</source>
         <translation>
-            <numerusform>%n fermeture</numerusform>
-            <numerusform>%n fermetures</numerusform>
+            <numerusform>%Ln fermeture</numerusform>
+            <numerusform>%Ln fermetures</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files are no longer what was taken in.</source>
         <translation>
-            <numerusform>%n fichier n’est plus ce qui a été importé.</numerusform>
-            <numerusform>%n fichiers ne sont plus ce qui a été importé.</numerusform>
+            <numerusform>%Ln fichier n’est plus ce qui a été importé.</numerusform>
+            <numerusform>%Ln fichiers ne sont plus ce qui a été importé.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files were not in the project.</source>
         <translation>
-            <numerusform>%n fichier n’était pas dans le projet.</numerusform>
-            <numerusform>%n fichiers n’étaient pas dans le projet.</numerusform>
+            <numerusform>%Ln fichier n’était pas dans le projet.</numerusform>
+            <numerusform>%Ln fichiers n’étaient pas dans le projet.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs are beside it in full size.</source>
         <translation>
-            <numerusform>%n photo est à côté en pleine taille.</numerusform>
-            <numerusform>%n photos sont à côté en pleine taille.</numerusform>
+            <numerusform>%Ln photo est à côté en pleine taille.</numerusform>
+            <numerusform>%Ln photos sont à côté en pleine taille.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs are left out.</source>
         <translation>
-            <numerusform>%n photo est omise.</numerusform>
-            <numerusform>%n photos sont omises.</numerusform>
+            <numerusform>%Ln photo est omise.</numerusform>
+            <numerusform>%Ln photos sont omises.</numerusform>
         </translation>
     </message>
     <message>
@@ -7850,8 +7850,8 @@
     <message numerus="yes">
         <source>%n parts</source>
         <translation>
-            <numerusform>%n pièce</numerusform>
-            <numerusform>%n pièces</numerusform>
+            <numerusform>%Ln pièce</numerusform>
+            <numerusform>%Ln pièces</numerusform>
         </translation>
     </message>
 </context>
@@ -7940,15 +7940,15 @@
     <message numerus="yes">
         <source>%1 is written: %n pages.</source>
         <translation>
-            <numerusform>%1 est écrit&#xa0;: %n page.</numerusform>
-            <numerusform>%1 est écrit&#xa0;: %n pages.</numerusform>
+            <numerusform>%1 est écrit&#xa0;: %Ln page.</numerusform>
+            <numerusform>%1 est écrit&#xa0;: %Ln pages.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 is written: %n dates.</source>
         <translation>
-            <numerusform>%1 est écrit&#xa0;: %n date.</numerusform>
-            <numerusform>%1 est écrit&#xa0;: %n dates.</numerusform>
+            <numerusform>%1 est écrit&#xa0;: %Ln date.</numerusform>
+            <numerusform>%1 est écrit&#xa0;: %Ln dates.</numerusform>
         </translation>
     </message>
     <message>
@@ -7994,15 +7994,15 @@
     <message numerus="yes">
         <source>%n photographs are in it.</source>
         <translation>
-            <numerusform>%n photo y figure.</numerusform>
-            <numerusform>%n photos y figurent.</numerusform>
+            <numerusform>%Ln photo y figure.</numerusform>
+            <numerusform>%Ln photos y figurent.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photographs could not be printed.</source>
         <translation>
-            <numerusform>%n photo n’a pas pu être imprimée.</numerusform>
-            <numerusform>%n photos n’ont pas pu être imprimées.</numerusform>
+            <numerusform>%Ln photo n’a pas pu être imprimée.</numerusform>
+            <numerusform>%Ln photos n’ont pas pu être imprimées.</numerusform>
         </translation>
     </message>
     <message>
@@ -8031,8 +8031,8 @@
     <message numerus="yes">
         <source>%1: %n files attached</source>
         <translation>
-            <numerusform>%1&#xa0;: %n fichier joint</numerusform>
-            <numerusform>%1&#xa0;: %n fichiers joints</numerusform>
+            <numerusform>%1&#xa0;: %Ln fichier joint</numerusform>
+            <numerusform>%1&#xa0;: %Ln fichiers joints</numerusform>
         </translation>
     </message>
     <message>
@@ -9125,8 +9125,8 @@
     <message numerus="yes">
         <source>%n squawks were written to %1.</source>
         <translation>
-            <numerusform>%n anomalie a été écrite dans %1.</numerusform>
-            <numerusform>%n anomalies ont été écrites dans %1.</numerusform>
+            <numerusform>%Ln anomalie a été écrite dans %1.</numerusform>
+            <numerusform>%Ln anomalies ont été écrites dans %1.</numerusform>
         </translation>
     </message>
     <message>
@@ -10683,8 +10683,8 @@
     <message numerus="yes">
         <source>%n steps moved</source>
         <translation>
-            <numerusform>%n étape déplacée</numerusform>
-            <numerusform>%n étapes déplacées</numerusform>
+            <numerusform>%Ln étape déplacée</numerusform>
+            <numerusform>%Ln étapes déplacées</numerusform>
         </translation>
     </message>
     <message>
@@ -10717,43 +10717,43 @@
     <message numerus="yes">
         <source>%n d late</source>
         <translation>
-            <numerusform>%n jour de retard</numerusform>
-            <numerusform>%n jours de retard</numerusform>
+            <numerusform>%Ln jour de retard</numerusform>
+            <numerusform>%Ln jours de retard</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n damaged</source>
         <translation>
-            <numerusform>%n endommagée</numerusform>
-            <numerusform>%n endommagées</numerusform>
+            <numerusform>%Ln endommagée</numerusform>
+            <numerusform>%Ln endommagées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines: %1.</source>
         <translation>
-            <numerusform>%n ligne&#xa0;: %1.</numerusform>
-            <numerusform>%n lignes&#xa0;: %1.</numerusform>
+            <numerusform>%Ln ligne&#xa0;: %1.</numerusform>
+            <numerusform>%Ln lignes&#xa0;: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n short</source>
         <translation>
-            <numerusform>%n incomplète</numerusform>
-            <numerusform>%n incomplètes</numerusform>
+            <numerusform>%Ln incomplète</numerusform>
+            <numerusform>%Ln incomplètes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n to count</source>
         <translation>
-            <numerusform>%n à compter</numerusform>
-            <numerusform>%n à compter</numerusform>
+            <numerusform>%Ln à compter</numerusform>
+            <numerusform>%Ln à compter</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>All %n lines are here as listed.</source>
         <translation>
-            <numerusform>%n ligne est là comme sur la liste.</numerusform>
-            <numerusform>Les %n lignes sont là comme sur la liste.</numerusform>
+            <numerusform>%Ln ligne est là comme sur la liste.</numerusform>
+            <numerusform>Les %Ln lignes sont là comme sur la liste.</numerusform>
         </translation>
     </message>
     <message>
@@ -10795,8 +10795,8 @@
     <message numerus="yes">
         <source>%n of them late</source>
         <translation>
-            <numerusform>dont %n en retard</numerusform>
-            <numerusform>dont %n en retard</numerusform>
+            <numerusform>dont %Ln en retard</numerusform>
+            <numerusform>dont %Ln en retard</numerusform>
         </translation>
     </message>
 </context>
@@ -10817,8 +10817,8 @@
     <message numerus="yes">
         <source>%1 of %n uses out of calibration</source>
         <translation>
-            <numerusform>%1 utilisation sur %n sans étalonnage valable</numerusform>
-            <numerusform>%1 utilisations sur %n sans étalonnage valable</numerusform>
+            <numerusform>%1 utilisation sur %Ln sans étalonnage valable</numerusform>
+            <numerusform>%1 utilisations sur %Ln sans étalonnage valable</numerusform>
         </translation>
     </message>
     <message>
@@ -10836,22 +10836,22 @@
     <message numerus="yes">
         <source>%n days left</source>
         <translation>
-            <numerusform>encore %n jour</numerusform>
-            <numerusform>encore %n jours</numerusform>
+            <numerusform>encore %Ln jour</numerusform>
+            <numerusform>encore %Ln jours</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n times</source>
         <translation>
-            <numerusform>%n fois</numerusform>
-            <numerusform>%n fois</numerusform>
+            <numerusform>%Ln fois</numerusform>
+            <numerusform>%Ln fois</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n uses</source>
         <translation>
-            <numerusform>%n utilisation</numerusform>
-            <numerusform>%n utilisations</numerusform>
+            <numerusform>%Ln utilisation</numerusform>
+            <numerusform>%Ln utilisations</numerusform>
         </translation>
     </message>
     <message>
@@ -10881,15 +10881,15 @@
     <message numerus="yes">
         <source>expired %n days ago</source>
         <translation>
-            <numerusform>périmé depuis %n jour</numerusform>
-            <numerusform>périmé depuis %n jours</numerusform>
+            <numerusform>périmé depuis %Ln jour</numerusform>
+            <numerusform>périmé depuis %Ln jours</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>late by %n days</source>
         <translation>
-            <numerusform>%n jour de retard</numerusform>
-            <numerusform>%n jours de retard</numerusform>
+            <numerusform>%Ln jour de retard</numerusform>
+            <numerusform>%Ln jours de retard</numerusform>
         </translation>
     </message>
     <message>
@@ -10915,8 +10915,8 @@
     <message numerus="yes">
         <source>overdue by %n days</source>
         <translation>
-            <numerusform>dépassé de %n jour</numerusform>
-            <numerusform>dépassé de %n jours</numerusform>
+            <numerusform>dépassé de %Ln jour</numerusform>
+            <numerusform>dépassé de %Ln jours</numerusform>
         </translation>
     </message>
 </context>
@@ -10957,15 +10957,15 @@
     <message numerus="yes">
         <source>%1 was written without %n files that are not in the project; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%1 a été écrit sans %n fichier qui manque au projet&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
-            <numerusform>%1 a été écrit sans %n fichiers qui manquent au projet&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
+            <numerusform>%1 a été écrit sans %Ln fichier qui manque au projet&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
+            <numerusform>%1 a été écrit sans %Ln fichiers qui manquent au projet&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 was written; %n files in it are no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%1 a été écrit&#xa0;; %n fichier n’y est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
-            <numerusform>%1 a été écrit&#xa0;; %n fichiers n’y sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
+            <numerusform>%1 a été écrit&#xa0;; %Ln fichier n’y est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
+            <numerusform>%1 a été écrit&#xa0;; %Ln fichiers n’y sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
         </translation>
     </message>
     <message>
@@ -10975,8 +10975,8 @@
     <message numerus="yes">
         <source>The whole project with %n files was written to %1.</source>
         <translation>
-            <numerusform>Tout le projet avec %n fichier a été écrit dans %1.</numerusform>
-            <numerusform>Tout le projet avec %n fichiers a été écrit dans %1.</numerusform>
+            <numerusform>Tout le projet avec %Ln fichier a été écrit dans %1.</numerusform>
+            <numerusform>Tout le projet avec %Ln fichiers a été écrit dans %1.</numerusform>
         </translation>
     </message>
     <message>
@@ -10986,22 +10986,22 @@
     <message numerus="yes">
         <source>%n files were not found; the first: %1.</source>
         <translation>
-            <numerusform>%n fichier n’a pas été trouvé&#xa0;: %1.</numerusform>
-            <numerusform>%n fichiers n’ont pas été trouvés&#xa0;; le premier&#xa0;: %1.</numerusform>
+            <numerusform>%Ln fichier n’a pas été trouvé&#xa0;: %1.</numerusform>
+            <numerusform>%Ln fichiers n’ont pas été trouvés&#xa0;; le premier&#xa0;: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n records speak of days more than a year ahead; the first: %1.</source>
         <translation>
-            <numerusform>%n fiche parle de jours à plus d’un an d’ici&#xa0;: %1.</numerusform>
-            <numerusform>%n fiches parlent de jours à plus d’un an d’ici&#xa0;; la première&#xa0;: %1.</numerusform>
+            <numerusform>%Ln fiche parle de jours à plus d’un an d’ici&#xa0;: %1.</numerusform>
+            <numerusform>%Ln fiches parlent de jours à plus d’un an d’ici&#xa0;; la première&#xa0;: %1.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files have no SHA-256 on record, so that nothing can be said of them.</source>
         <translation>
-            <numerusform>%n fichier n’a pas de somme SHA-256 enregistrée, de sorte qu’on ne peut rien en dire.</numerusform>
-            <numerusform>%n fichiers n’ont pas de somme SHA-256 enregistrée, de sorte qu’on ne peut rien en dire.</numerusform>
+            <numerusform>%Ln fichier n’a pas de somme SHA-256 enregistrée, de sorte qu’on ne peut rien en dire.</numerusform>
+            <numerusform>%Ln fichiers n’ont pas de somme SHA-256 enregistrée, de sorte qu’on ne peut rien en dire.</numerusform>
         </translation>
     </message>
     <message>
@@ -11038,15 +11038,15 @@
     <message numerus="yes">
         <source>%n closings are on record and none is begun. A closing comes onto this page with the first work that is logged on a part inside it.</source>
         <translation>
-            <numerusform>%n fermeture est inscrite et pas commencée. Une fermeture vient sur cette page avec le premier travail inscrit sur une pièce à l’intérieur.</numerusform>
-            <numerusform>%n fermetures sont inscrites et aucune n’est commencée. Une fermeture vient sur cette page avec le premier travail inscrit sur une pièce à l’intérieur.</numerusform>
+            <numerusform>%Ln fermeture est inscrite et pas commencée. Une fermeture vient sur cette page avec le premier travail inscrit sur une pièce à l’intérieur.</numerusform>
+            <numerusform>%Ln fermetures sont inscrites et aucune n’est commencée. Une fermeture vient sur cette page avec le premier travail inscrit sur une pièce à l’intérieur.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines of the inspector&apos;s list are not ticked</source>
         <translation>
-            <numerusform>%n ligne de la liste de l’inspecteur n’est pas cochée</numerusform>
-            <numerusform>%n lignes de la liste de l’inspecteur ne sont pas cochées</numerusform>
+            <numerusform>%Ln ligne de la liste de l’inspecteur n’est pas cochée</numerusform>
+            <numerusform>%Ln lignes de la liste de l’inspecteur ne sont pas cochées</numerusform>
         </translation>
     </message>
     <message>
@@ -13511,15 +13511,15 @@
     <message numerus="yes">
         <source>%n other closings here</source>
         <translation>
-            <numerusform>%n autre fermeture ici</numerusform>
-            <numerusform>%n autres fermetures ici</numerusform>
+            <numerusform>%Ln autre fermeture ici</numerusform>
+            <numerusform>%Ln autres fermetures ici</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts, no closing is recorded.</source>
         <translation>
-            <numerusform>%n pièce, aucune fermeture inscrite.</numerusform>
-            <numerusform>%n pièces, aucune fermeture inscrite.</numerusform>
+            <numerusform>%Ln pièce, aucune fermeture inscrite.</numerusform>
+            <numerusform>%Ln pièces, aucune fermeture inscrite.</numerusform>
         </translation>
     </message>
     <message>
@@ -13548,8 +13548,8 @@
     <message numerus="yes">
         <source>and %n records more; a printed journal names them</source>
         <translation>
-            <numerusform>et %n autre enregistrement&#xa0;; un registre imprimé le nomme</numerusform>
-            <numerusform>et %n autres enregistrements&#xa0;; un registre imprimé les nomme</numerusform>
+            <numerusform>et %Ln autre enregistrement&#xa0;; un registre imprimé le nomme</numerusform>
+            <numerusform>et %Ln autres enregistrements&#xa0;; un registre imprimé les nomme</numerusform>
         </translation>
     </message>
     <message>
@@ -13600,8 +13600,8 @@
     <message numerus="yes">
         <source>Not on the picture: %n parts</source>
         <translation>
-            <numerusform>Pas sur l’image&#xa0;: %n pièce</numerusform>
-            <numerusform>Pas sur l’image&#xa0;: %n pièces</numerusform>
+            <numerusform>Pas sur l’image&#xa0;: %Ln pièce</numerusform>
+            <numerusform>Pas sur l’image&#xa0;: %Ln pièces</numerusform>
         </translation>
     </message>
     <message>
@@ -13611,8 +13611,8 @@
     <message numerus="yes">
         <source>%n closings there must stay open</source>
         <translation>
-            <numerusform>%n fermeture là doit rester ouverte</numerusform>
-            <numerusform>%n fermetures là doivent rester ouvertes</numerusform>
+            <numerusform>%Ln fermeture là doit rester ouverte</numerusform>
+            <numerusform>%Ln fermetures là doivent rester ouvertes</numerusform>
         </translation>
     </message>
     <message>
@@ -13622,8 +13622,8 @@
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
-            <numerusform>et %n de plus</numerusform>
-            <numerusform>et %n de plus</numerusform>
+            <numerusform>et %Ln de plus</numerusform>
+            <numerusform>et %Ln de plus</numerusform>
         </translation>
     </message>
     <message>
@@ -13784,8 +13784,8 @@
     <message numerus="yes">
         <source>The last backup was made %n days ago and read back: %1</source>
         <translation>
-            <numerusform>La dernière sauvegarde a %n jour et a été relue&#xa0;: %1</numerusform>
-            <numerusform>La dernière sauvegarde a %n jours et a été relue&#xa0;: %1</numerusform>
+            <numerusform>La dernière sauvegarde a %Ln jour et a été relue&#xa0;: %1</numerusform>
+            <numerusform>La dernière sauvegarde a %Ln jours et a été relue&#xa0;: %1</numerusform>
         </translation>
     </message>
     <message>
@@ -13795,8 +13795,8 @@
     <message numerus="yes">
         <source>The last backup elsewhere is %n days old, and work was recorded since.</source>
         <translation>
-            <numerusform>La dernière sauvegarde ailleurs a %n jour, et du travail a été noté depuis.</numerusform>
-            <numerusform>La dernière sauvegarde ailleurs a %n jours, et du travail a été noté depuis.</numerusform>
+            <numerusform>La dernière sauvegarde ailleurs a %Ln jour, et du travail a été noté depuis.</numerusform>
+            <numerusform>La dernière sauvegarde ailleurs a %Ln jours, et du travail a été noté depuis.</numerusform>
         </translation>
     </message>
     <message>
@@ -13814,8 +13814,8 @@
     <message numerus="yes">
         <source>Backed up and read back: %n new files.</source>
         <translation>
-            <numerusform>Sauvegardé et relu&#xa0;: %n nouveau fichier.</numerusform>
-            <numerusform>Sauvegardé et relu&#xa0;: %n nouveaux fichiers.</numerusform>
+            <numerusform>Sauvegardé et relu&#xa0;: %Ln nouveau fichier.</numerusform>
+            <numerusform>Sauvegardé et relu&#xa0;: %Ln nouveaux fichiers.</numerusform>
         </translation>
     </message>
     <message>
@@ -13825,8 +13825,8 @@
     <message numerus="yes">
         <source>%n files are missing or no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%n fichier manque ou n’est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
-            <numerusform>%n fichiers manquent ou ne sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
+            <numerusform>%Ln fichier manque ou n’est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
+            <numerusform>%Ln fichiers manquent ou ne sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
         </translation>
     </message>
     <message>
@@ -14078,43 +14078,43 @@
     <message numerus="yes">
         <source>%n parts</source>
         <translation>
-            <numerusform>%n pièce</numerusform>
-            <numerusform>%n pièces</numerusform>
+            <numerusform>%Ln pièce</numerusform>
+            <numerusform>%Ln pièces</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n steps</source>
         <translation>
-            <numerusform>%n étape</numerusform>
-            <numerusform>%n étapes</numerusform>
+            <numerusform>%Ln étape</numerusform>
+            <numerusform>%Ln étapes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n closings</source>
         <translation>
-            <numerusform>%n fermeture</numerusform>
-            <numerusform>%n fermetures</numerusform>
+            <numerusform>%Ln fermeture</numerusform>
+            <numerusform>%Ln fermetures</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines to check</source>
         <translation>
-            <numerusform>%n ligne à contrôler</numerusform>
-            <numerusform>%n lignes à contrôler</numerusform>
+            <numerusform>%Ln ligne à contrôler</numerusform>
+            <numerusform>%Ln lignes à contrôler</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n fasteners</source>
         <translation>
-            <numerusform>%n fixation</numerusform>
-            <numerusform>%n fixations</numerusform>
+            <numerusform>%Ln fixation</numerusform>
+            <numerusform>%Ln fixations</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n measurements</source>
         <translation>
-            <numerusform>%n mesure</numerusform>
-            <numerusform>%n mesures</numerusform>
+            <numerusform>%Ln mesure</numerusform>
+            <numerusform>%Ln mesures</numerusform>
         </translation>
     </message>
     <message>
@@ -14225,8 +14225,8 @@
     <message numerus="yes">
         <source>Facts and agreement (≠ %n)</source>
         <translation>
-            <numerusform>Données et concordance (≠ %n)</numerusform>
-            <numerusform>Données et concordance (≠ %n)</numerusform>
+            <numerusform>Données et concordance (≠ %Ln)</numerusform>
+            <numerusform>Données et concordance (≠ %Ln)</numerusform>
         </translation>
     </message>
     <message>
@@ -14282,22 +14282,22 @@
     <message numerus="yes">
         <source>%n lines ticked</source>
         <translation>
-            <numerusform>%n ligne cochée</numerusform>
-            <numerusform>%n lignes cochées</numerusform>
+            <numerusform>%Ln ligne cochée</numerusform>
+            <numerusform>%Ln lignes cochées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are not applicable</source>
         <translation>
-            <numerusform>%n ligne est sans objet</numerusform>
-            <numerusform>%n lignes sont sans objet</numerusform>
+            <numerusform>%Ln ligne est sans objet</numerusform>
+            <numerusform>%Ln lignes sont sans objet</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n lines are applicable again</source>
         <translation>
-            <numerusform>%n ligne s’applique de nouveau</numerusform>
-            <numerusform>%n lignes s’appliquent de nouveau</numerusform>
+            <numerusform>%Ln ligne s’applique de nouveau</numerusform>
+            <numerusform>%Ln lignes s’appliquent de nouveau</numerusform>
         </translation>
     </message>
 </context>
@@ -14788,15 +14788,15 @@
     <message numerus="yes">
         <source>%n pictures</source>
         <translation>
-            <numerusform>%n photo</numerusform>
-            <numerusform>%n photos</numerusform>
+            <numerusform>%Ln photo</numerusform>
+            <numerusform>%Ln photos</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
         <translation>
-            <numerusform>%n entrée</numerusform>
-            <numerusform>%n entrées</numerusform>
+            <numerusform>%Ln entrée</numerusform>
+            <numerusform>%Ln entrées</numerusform>
         </translation>
     </message>
     <message>
@@ -14929,8 +14929,8 @@
     <message numerus="yes">
         <source>%n entries do not agree; an authority sends such papers back. Upper and lower case, spaces, hyphens and full stops do not count.</source>
         <translation>
-            <numerusform>%n mention ne concorde pas&#xa0;; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
-            <numerusform>%n mentions ne concordent pas&#xa0;; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
+            <numerusform>%Ln mention ne concorde pas&#xa0;; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
+            <numerusform>%Ln mentions ne concordent pas&#xa0;; une autorité renvoie de tels documents. Majuscules, espaces, traits d’union et points ne comptent pas.</numerusform>
         </translation>
     </message>
     <message>
@@ -15026,8 +15026,8 @@
     <message numerus="yes">
         <source>%n lines counted as listed</source>
         <translation>
-            <numerusform>%n ligne comptée comme sur la liste</numerusform>
-            <numerusform>%n lignes comptées comme sur la liste</numerusform>
+            <numerusform>%Ln ligne comptée comme sur la liste</numerusform>
+            <numerusform>%Ln lignes comptées comme sur la liste</numerusform>
         </translation>
     </message>
     <message>
@@ -15134,8 +15134,8 @@
     <message numerus="yes">
         <source>%n of these have no weight or no arm on record.</source>
         <translation>
-            <numerusform>%n d’entre eux est sans masse ou sans bras de levier.</numerusform>
-            <numerusform>%n d’entre eux sont sans masse ou sans bras de levier.</numerusform>
+            <numerusform>%Ln d’entre eux est sans masse ou sans bras de levier.</numerusform>
+            <numerusform>%Ln d’entre eux sont sans masse ou sans bras de levier.</numerusform>
         </translation>
     </message>
     <message>
@@ -15188,22 +15188,22 @@
     <message numerus="yes">
         <source>%n expenses</source>
         <translation>
-            <numerusform>%n dépense</numerusform>
-            <numerusform>%n dépenses</numerusform>
+            <numerusform>%Ln dépense</numerusform>
+            <numerusform>%Ln dépenses</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n without a receipt</source>
         <translation>
-            <numerusform>%n sans reçu</numerusform>
-            <numerusform>%n sans reçu</numerusform>
+            <numerusform>%Ln sans reçu</numerusform>
+            <numerusform>%Ln sans reçu</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n below zero, as they were brought in</source>
         <translation>
-            <numerusform>%n sous zéro, comme elle a été importée</numerusform>
-            <numerusform>%n sous zéro, comme elles ont été importées</numerusform>
+            <numerusform>%Ln sous zéro, comme elle a été importée</numerusform>
+            <numerusform>%Ln sous zéro, comme elles ont été importées</numerusform>
         </translation>
     </message>
     <message>
@@ -15341,8 +15341,8 @@
     <message numerus="yes">
         <source>%n things are not as they should be.</source>
         <translation>
-            <numerusform>%n chose n’est pas comme il faut.</numerusform>
-            <numerusform>%n choses ne sont pas comme il faut.</numerusform>
+            <numerusform>%Ln chose n’est pas comme il faut.</numerusform>
+            <numerusform>%Ln choses ne sont pas comme il faut.</numerusform>
         </translation>
     </message>
     <message>
@@ -15442,8 +15442,8 @@
     <message numerus="yes">
         <source>%1 in all; %2 since the last fault, in %n flights</source>
         <translation>
-            <numerusform>%1 en tout&#xa0;; %2 depuis la dernière panne, en %n vol</numerusform>
-            <numerusform>%1 en tout&#xa0;; %2 depuis la dernière panne, en %n vols</numerusform>
+            <numerusform>%1 en tout&#xa0;; %2 depuis la dernière panne, en %Ln vol</numerusform>
+            <numerusform>%1 en tout&#xa0;; %2 depuis la dernière panne, en %Ln vols</numerusform>
         </translation>
     </message>
     <message>
@@ -15477,8 +15477,8 @@
     <message numerus="yes">
         <source>%n landings</source>
         <translation>
-            <numerusform>%n atterrissage</numerusform>
-            <numerusform>%n atterrissages</numerusform>
+            <numerusform>%Ln atterrissage</numerusform>
+            <numerusform>%Ln atterrissages</numerusform>
         </translation>
     </message>
     <message>
@@ -15777,8 +15777,8 @@
     <message numerus="yes">
         <source>%n findings are neither verified nor accepted. Press again if the inspector calls the visit complete all the same.</source>
         <translation>
-            <numerusform>%n constatation n’est ni vérifiée ni acceptée. Pressez de nouveau si l’inspecteur déclare quand même la visite achevée.</numerusform>
-            <numerusform>%n constatations ne sont ni vérifiées ni acceptées. Pressez de nouveau si l’inspecteur déclare quand même la visite achevée.</numerusform>
+            <numerusform>%Ln constatation n’est ni vérifiée ni acceptée. Pressez de nouveau si l’inspecteur déclare quand même la visite achevée.</numerusform>
+            <numerusform>%Ln constatations ne sont ni vérifiées ni acceptées. Pressez de nouveau si l’inspecteur déclare quand même la visite achevée.</numerusform>
         </translation>
     </message>
     <message>
@@ -15917,8 +15917,8 @@
     <message numerus="yes">
         <source>%1 and %n more</source>
         <translation>
-            <numerusform>%1 et %n autre</numerusform>
-            <numerusform>%1 et %n autres</numerusform>
+            <numerusform>%1 et %Ln autre</numerusform>
+            <numerusform>%1 et %Ln autres</numerusform>
         </translation>
     </message>
 </context>
@@ -15975,8 +15975,8 @@
     <message numerus="yes">
         <source>%n rows</source>
         <translation>
-            <numerusform>%n ligne</numerusform>
-            <numerusform>%n lignes</numerusform>
+            <numerusform>%Ln ligne</numerusform>
+            <numerusform>%Ln lignes</numerusform>
         </translation>
     </message>
     <message>
@@ -16228,8 +16228,8 @@
     <message numerus="yes">
         <source>%n rows brought in. Undo takes all of them back.</source>
         <translation>
-            <numerusform>%n ligne importée. Annuler la retire.</numerusform>
-            <numerusform>%n lignes importées. Annuler les retire toutes.</numerusform>
+            <numerusform>%Ln ligne importée. Annuler la retire.</numerusform>
+            <numerusform>%Ln lignes importées. Annuler les retire toutes.</numerusform>
         </translation>
     </message>
     <message>
@@ -16424,8 +16424,8 @@
     <message numerus="yes">
         <source>%n entries are chosen, %1 in all.</source>
         <translation>
-            <numerusform>%n entrée est choisie, %1 en tout.</numerusform>
-            <numerusform>%n entrées sont choisies, %1 en tout.</numerusform>
+            <numerusform>%Ln entrée est choisie, %1 en tout.</numerusform>
+            <numerusform>%Ln entrées sont choisies, %1 en tout.</numerusform>
         </translation>
     </message>
     <message>
@@ -16438,8 +16438,8 @@
     <message numerus="yes">
         <source>%n photos</source>
         <translation>
-            <numerusform>%n photo</numerusform>
-            <numerusform>%n photos</numerusform>
+            <numerusform>%Ln photo</numerusform>
+            <numerusform>%Ln photos</numerusform>
         </translation>
     </message>
     <message>
@@ -16488,8 +16488,8 @@
     <message numerus="yes">
         <source>%n entries, %1</source>
         <translation>
-            <numerusform>%n entrée, %1</numerusform>
-            <numerusform>%n entrées, %1</numerusform>
+            <numerusform>%Ln entrée, %1</numerusform>
+            <numerusform>%Ln entrées, %1</numerusform>
         </translation>
     </message>
     <message>
@@ -16774,8 +16774,8 @@
     <message numerus="yes">
         <source>%1 of %n photos are being taken in. They are kept when that is done; do the same once more to stop it.</source>
         <translation>
-            <numerusform>La photo est en cours d’import (%1 sur %n). Elle est conservée une fois que c’est fini&#xa0;; refaire la même chose l’arrête.</numerusform>
-            <numerusform>%1 photos sur %n sont importées. Elles sont conservées une fois que c’est fini&#xa0;; refaire la même chose l’arrête.</numerusform>
+            <numerusform>La photo est en cours d’import (%1 sur %Ln). Elle est conservée une fois que c’est fini&#xa0;; refaire la même chose l’arrête.</numerusform>
+            <numerusform>%1 photos sur %Ln sont importées. Elles sont conservées une fois que c’est fini&#xa0;; refaire la même chose l’arrête.</numerusform>
         </translation>
     </message>
     <message>
@@ -16840,8 +16840,8 @@
     <message numerus="yes">
         <source>%n usual tasks added, each for the maker until you enter who did it</source>
         <translation>
-            <numerusform>%n tâche usuelle ajoutée, au fabricant jusqu’à ce que vous saisissiez qui l’a faite</numerusform>
-            <numerusform>%n tâches usuelles ajoutées, chacune au fabricant jusqu’à ce que vous saisissiez qui l’a faite</numerusform>
+            <numerusform>%Ln tâche usuelle ajoutée, au fabricant jusqu’à ce que vous saisissiez qui l’a faite</numerusform>
+            <numerusform>%Ln tâches usuelles ajoutées, chacune au fabricant jusqu’à ce que vous saisissiez qui l’a faite</numerusform>
         </translation>
     </message>
     <message>
@@ -16851,8 +16851,8 @@
     <message numerus="yes">
         <source>%n claimed tasks have no picture.</source>
         <translation>
-            <numerusform>%n tâche revendiquée n’a pas de photo.</numerusform>
-            <numerusform>%n tâches revendiquées n’ont pas de photo.</numerusform>
+            <numerusform>%Ln tâche revendiquée n’a pas de photo.</numerusform>
+            <numerusform>%Ln tâches revendiquées n’ont pas de photo.</numerusform>
         </translation>
     </message>
     <message>
@@ -16877,8 +16877,8 @@
     <message numerus="yes">
         <source>%n photos were taken during work that is in the log.</source>
         <translation>
-            <numerusform>%n photo a été prise pendant un travail inscrit.</numerusform>
-            <numerusform>%n photos ont été prises pendant un travail inscrit.</numerusform>
+            <numerusform>%Ln photo a été prise pendant un travail inscrit.</numerusform>
+            <numerusform>%Ln photos ont été prises pendant un travail inscrit.</numerusform>
         </translation>
     </message>
 </context>
@@ -16930,8 +16930,8 @@
     <message numerus="yes">
         <source>Measured %n times.</source>
         <translation>
-            <numerusform>Mesuré %n fois.</numerusform>
-            <numerusform>Mesuré %n fois.</numerusform>
+            <numerusform>Mesuré %Ln fois.</numerusform>
+            <numerusform>Mesuré %Ln fois.</numerusform>
         </translation>
     </message>
 </context>
@@ -16963,15 +16963,15 @@
     <message numerus="yes">
         <source>%1, about %n s to go</source>
         <translation>
-            <numerusform>%1, encore environ %n s</numerusform>
-            <numerusform>%1, encore environ %n s</numerusform>
+            <numerusform>%1, encore environ %Ln s</numerusform>
+            <numerusform>%1, encore environ %Ln s</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1; %n more at work</source>
         <translation>
-            <numerusform>%1&#xa0;; %n autre en cours</numerusform>
-            <numerusform>%1&#xa0;; %n autres en cours</numerusform>
+            <numerusform>%1&#xa0;; %Ln autre en cours</numerusform>
+            <numerusform>%1&#xa0;; %Ln autres en cours</numerusform>
         </translation>
     </message>
 </context>
@@ -17000,8 +17000,8 @@
     <message numerus="yes">
         <source>%n photographs of the inside</source>
         <translation>
-            <numerusform>%n photo de l’intérieur</numerusform>
-            <numerusform>%n photos de l’intérieur</numerusform>
+            <numerusform>%Ln photo de l’intérieur</numerusform>
+            <numerusform>%Ln photos de l’intérieur</numerusform>
         </translation>
     </message>
     <message>
@@ -17015,22 +17015,22 @@
     <message numerus="yes">
         <source>%n closings lack photographs of the open structure</source>
         <translation>
-            <numerusform>%n fermeture manque de photos de la structure ouverte</numerusform>
-            <numerusform>%n fermetures manquent de photos de la structure ouverte</numerusform>
+            <numerusform>%Ln fermeture manque de photos de la structure ouverte</numerusform>
+            <numerusform>%Ln fermetures manquent de photos de la structure ouverte</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n parts were worked on, will be hidden, and have no photograph of the inside</source>
         <translation>
-            <numerusform>%n pièce travaillée sera cachée et n’a pas de photo de l’intérieur</numerusform>
-            <numerusform>%n pièces travaillées seront cachées et n’ont pas de photo de l’intérieur</numerusform>
+            <numerusform>%Ln pièce travaillée sera cachée et n’a pas de photo de l’intérieur</numerusform>
+            <numerusform>%Ln pièces travaillées seront cachées et n’ont pas de photo de l’intérieur</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Show %n photos that belong to no part and no closing</source>
         <translation>
-            <numerusform>Montrer %n photo sans pièce ni fermeture</numerusform>
-            <numerusform>Montrer %n photos sans pièce ni fermeture</numerusform>
+            <numerusform>Montrer %Ln photo sans pièce ni fermeture</numerusform>
+            <numerusform>Montrer %Ln photos sans pièce ni fermeture</numerusform>
         </translation>
     </message>
     <message>
@@ -17122,8 +17122,8 @@
     <message numerus="yes">
         <source>%1 (%n lines)</source>
         <translation>
-            <numerusform>%1 (%n ligne)</numerusform>
-            <numerusform>%1 (%n lignes)</numerusform>
+            <numerusform>%1 (%Ln ligne)</numerusform>
+            <numerusform>%1 (%Ln lignes)</numerusform>
         </translation>
     </message>
     <message>
@@ -17204,8 +17204,8 @@
     <message numerus="yes">
         <source>Untick what your aeroplane has not. The closings that go with the parts: %n. Everything can be renamed, moved and added to later.</source>
         <translation>
-            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces&#xa0;: %n. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
-            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces&#xa0;: %n. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
+            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces&#xa0;: %Ln. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
+            <numerusform>Décochez ce que votre avion n’a pas. Fermetures qui vont avec les pièces&#xa0;: %Ln. Tout peut être renommé, déplacé et complété plus tard.</numerusform>
         </translation>
     </message>
     <message>
@@ -17308,8 +17308,8 @@
     <message numerus="yes">
         <source>%n of its findings are neither verified nor accepted; see the visit itself.</source>
         <translation>
-            <numerusform>%n de ses constatations n’est ni vérifiée ni acceptée&#xa0;; voyez la visite.</numerusform>
-            <numerusform>%n de ses constatations ne sont ni vérifiées ni acceptées&#xa0;; voyez la visite.</numerusform>
+            <numerusform>%Ln de ses constatations n’est ni vérifiée ni acceptée&#xa0;; voyez la visite.</numerusform>
+            <numerusform>%Ln de ses constatations ne sont ni vérifiées ni acceptées&#xa0;; voyez la visite.</numerusform>
         </translation>
     </message>
     <message>
@@ -17516,8 +17516,8 @@
     <message numerus="yes">
         <source>Of all tasks together, %n tenths can still be paid for before the builder&apos;s share is no longer more than half.</source>
         <translation>
-            <numerusform>Sur l’ensemble des tâches, %n dixième peut encore être payé avant que la part du constructeur ne dépasse plus la moitié.</numerusform>
-            <numerusform>Sur l’ensemble des tâches, %n dixièmes peuvent encore être payés avant que la part du constructeur ne dépasse plus la moitié.</numerusform>
+            <numerusform>Sur l’ensemble des tâches, %Ln dixième peut encore être payé avant que la part du constructeur ne dépasse plus la moitié.</numerusform>
+            <numerusform>Sur l’ensemble des tâches, %Ln dixièmes peuvent encore être payés avant que la part du constructeur ne dépasse plus la moitié.</numerusform>
         </translation>
     </message>
     <message>
@@ -17692,15 +17692,15 @@
     <message numerus="yes">
         <source>%n required documents are not here yet.</source>
         <translation>
-            <numerusform>%n document requis n’est pas encore là.</numerusform>
-            <numerusform>%n documents requis ne sont pas encore là.</numerusform>
+            <numerusform>%Ln document requis n’est pas encore là.</numerusform>
+            <numerusform>%Ln documents requis ne sont pas encore là.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n that are here have no scan.</source>
         <translation>
-            <numerusform>%n reçu est sans scan.</numerusform>
-            <numerusform>%n reçus sont sans scan.</numerusform>
+            <numerusform>%Ln reçu est sans scan.</numerusform>
+            <numerusform>%Ln reçus sont sans scan.</numerusform>
         </translation>
     </message>
     <message>
@@ -17752,8 +17752,8 @@
     <message numerus="yes">
         <source>%n finger-tight</source>
         <translation>
-            <numerusform>%n serrée à la main</numerusform>
-            <numerusform>%n serrées à la main</numerusform>
+            <numerusform>%Ln serrée à la main</numerusform>
+            <numerusform>%Ln serrées à la main</numerusform>
         </translation>
     </message>
 </context>
@@ -17798,8 +17798,8 @@
         <source>%n fit</source>
         <comment>parts</comment>
         <translation>
-            <numerusform>%n correspond</numerusform>
-            <numerusform>%n correspondent</numerusform>
+            <numerusform>%Ln correspond</numerusform>
+            <numerusform>%Ln correspondent</numerusform>
         </translation>
     </message>
     <message>
@@ -18009,15 +18009,15 @@
     <message numerus="yes">
         <source>%n shown</source>
         <translation>
-            <numerusform>%n montrée</numerusform>
-            <numerusform>%n montrées</numerusform>
+            <numerusform>%Ln montrée</numerusform>
+            <numerusform>%Ln montrées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n places lack photos</source>
         <translation>
-            <numerusform>Des photos manquent à %n endroit</numerusform>
-            <numerusform>Des photos manquent à %n endroits</numerusform>
+            <numerusform>Des photos manquent à %Ln endroit</numerusform>
+            <numerusform>Des photos manquent à %Ln endroits</numerusform>
         </translation>
     </message>
 </context>
@@ -18060,36 +18060,36 @@
     <message numerus="yes">
         <source>%n files were not taken in, because the folder %1 is not there any more.</source>
         <translation>
-            <numerusform>%n fichier n’a pas été importé, car le dossier %1 n’est plus là.</numerusform>
-            <numerusform>%n fichiers n’ont pas été importés, car le dossier %1 n’est plus là.</numerusform>
+            <numerusform>%Ln fichier n’a pas été importé, car le dossier %1 n’est plus là.</numerusform>
+            <numerusform>%Ln fichiers n’ont pas été importés, car le dossier %1 n’est plus là.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n taken in.</source>
         <translation>
-            <numerusform>%n importée.</numerusform>
-            <numerusform>%n importées.</numerusform>
+            <numerusform>%Ln importée.</numerusform>
+            <numerusform>%Ln importées.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were there already.</source>
         <translation>
-            <numerusform>%n y était déjà.</numerusform>
-            <numerusform>%n y étaient déjà.</numerusform>
+            <numerusform>%Ln y était déjà.</numerusform>
+            <numerusform>%Ln y étaient déjà.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n were not; the list says why.</source>
         <translation>
-            <numerusform>%n non&#xa0;; la liste dit pourquoi.</numerusform>
-            <numerusform>%n non&#xa0;; la liste dit pourquoi.</numerusform>
+            <numerusform>%Ln non&#xa0;; la liste dit pourquoi.</numerusform>
+            <numerusform>%Ln non&#xa0;; la liste dit pourquoi.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n more were not taken in.</source>
         <translation>
-            <numerusform>%n autre n’a pas été prise.</numerusform>
-            <numerusform>%n autres n’ont pas été prises.</numerusform>
+            <numerusform>%Ln autre n’a pas été prise.</numerusform>
+            <numerusform>%Ln autres n’ont pas été prises.</numerusform>
         </translation>
     </message>
     <message>
@@ -18099,8 +18099,8 @@
     <message numerus="yes">
         <source>%n are dated ahead or years before the project; was the camera&apos;s clock right?</source>
         <translation>
-            <numerusform>%n porte une date à venir ou des années avant le projet&#xa0;; l’horloge de l’appareil était-elle juste&#xa0;?</numerusform>
-            <numerusform>%n portent une date à venir ou des années avant le projet&#xa0;; l’horloge de l’appareil était-elle juste&#xa0;?</numerusform>
+            <numerusform>%Ln porte une date à venir ou des années avant le projet&#xa0;; l’horloge de l’appareil était-elle juste&#xa0;?</numerusform>
+            <numerusform>%Ln portent une date à venir ou des années avant le projet&#xa0;; l’horloge de l’appareil était-elle juste&#xa0;?</numerusform>
         </translation>
     </message>
 </context>
@@ -18224,8 +18224,8 @@
     <message numerus="yes">
         <source>%1, %2, %n marks</source>
         <translation>
-            <numerusform>%1, %2, %n marque</numerusform>
-            <numerusform>%1, %2, %n marques</numerusform>
+            <numerusform>%1, %2, %Ln marque</numerusform>
+            <numerusform>%1, %2, %Ln marques</numerusform>
         </translation>
     </message>
     <message>
@@ -18777,8 +18777,8 @@
     <message numerus="yes">
         <source>%n files of the backup are missing or no longer what was taken in; “Verify records and files” names them.</source>
         <translation>
-            <numerusform>%n fichier de la sauvegarde manque ou n’est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
-            <numerusform>%n fichiers de la sauvegarde manquent ou ne sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
+            <numerusform>%Ln fichier de la sauvegarde manque ou n’est plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» le nomme.</numerusform>
+            <numerusform>%Ln fichiers de la sauvegarde manquent ou ne sont plus ce qui avait été pris&#xa0;; «&#xa0;Vérifier dossiers et fichiers&#xa0;» les nomme.</numerusform>
         </translation>
     </message>
     <message>
@@ -19007,8 +19007,8 @@
     <message numerus="yes">
         <source>%n more are not listed here.</source>
         <translation>
-            <numerusform>%n autre n’est pas listé ici.</numerusform>
-            <numerusform>%n autres ne sont pas listés ici.</numerusform>
+            <numerusform>%Ln autre n’est pas listé ici.</numerusform>
+            <numerusform>%Ln autres ne sont pas listés ici.</numerusform>
         </translation>
     </message>
 </context>
@@ -19164,8 +19164,8 @@
     <message numerus="yes">
         <source>%n parts chosen</source>
         <translation>
-            <numerusform>%n pièce choisie</numerusform>
-            <numerusform>%n pièces choisies</numerusform>
+            <numerusform>%Ln pièce choisie</numerusform>
+            <numerusform>%Ln pièces choisies</numerusform>
         </translation>
     </message>
     <message>
@@ -19175,8 +19175,8 @@
     <message numerus="yes">
         <source>%n parts changed</source>
         <translation>
-            <numerusform>%n pièce modifiée</numerusform>
-            <numerusform>%n pièces modifiées</numerusform>
+            <numerusform>%Ln pièce modifiée</numerusform>
+            <numerusform>%Ln pièces modifiées</numerusform>
         </translation>
     </message>
     <message>
@@ -19278,8 +19278,8 @@
     <message numerus="yes">
         <source>%n photos</source>
         <translation>
-            <numerusform>%n photo</numerusform>
-            <numerusform>%n photos</numerusform>
+            <numerusform>%Ln photo</numerusform>
+            <numerusform>%Ln photos</numerusform>
         </translation>
     </message>
     <message>
@@ -19789,15 +19789,15 @@
     <message numerus="yes">
         <source>last chance before %1 and %n more</source>
         <translation>
-            <numerusform>dernière occasion avant %1 et %n autre</numerusform>
-            <numerusform>dernière occasion avant %1 et %n autres</numerusform>
+            <numerusform>dernière occasion avant %1 et %Ln autre</numerusform>
+            <numerusform>dernière occasion avant %1 et %Ln autres</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>out of reach: open %1 and %n more</source>
         <translation>
-            <numerusform>hors d’accès&#xa0;: ouvrir %1 et %n autre</numerusform>
-            <numerusform>hors d’accès&#xa0;: ouvrir %1 et %n autres</numerusform>
+            <numerusform>hors d’accès&#xa0;: ouvrir %1 et %Ln autre</numerusform>
+            <numerusform>hors d’accès&#xa0;: ouvrir %1 et %Ln autres</numerusform>
         </translation>
     </message>
 </context>
@@ -19969,8 +19969,8 @@
     <message numerus="yes">
         <source>%n squawks</source>
         <translation>
-            <numerusform>%n anomalie</numerusform>
-            <numerusform>%n anomalies</numerusform>
+            <numerusform>%Ln anomalie</numerusform>
+            <numerusform>%Ln anomalies</numerusform>
         </translation>
     </message>
     <message>
@@ -20012,8 +20012,8 @@
     <message numerus="yes">
         <source>%1; of all, %n soon out of reach</source>
         <translation>
-            <numerusform>%1&#xa0;; en tout, %n bientôt hors d’accès</numerusform>
-            <numerusform>%1&#xa0;; en tout, %n bientôt hors d’accès</numerusform>
+            <numerusform>%1&#xa0;; en tout, %Ln bientôt hors d’accès</numerusform>
+            <numerusform>%1&#xa0;; en tout, %Ln bientôt hors d’accès</numerusform>
         </translation>
     </message>
     <message>
@@ -20438,8 +20438,8 @@
     <message numerus="yes">
         <source>After a merge, %n things are to decide</source>
         <translation>
-            <numerusform>Après une fusion, %n chose est à décider</numerusform>
-            <numerusform>Après une fusion, %n choses sont à décider</numerusform>
+            <numerusform>Après une fusion, %Ln chose est à décider</numerusform>
+            <numerusform>Après une fusion, %Ln choses sont à décider</numerusform>
         </translation>
     </message>
 </context>
@@ -20636,8 +20636,8 @@
     <message numerus="yes">
         <source>%n people, their time shared too</source>
         <translation>
-            <numerusform>%n personne, son temps partagé aussi</numerusform>
-            <numerusform>%n personnes, leur temps partagé aussi</numerusform>
+            <numerusform>%Ln personne, son temps partagé aussi</numerusform>
+            <numerusform>%Ln personnes, leur temps partagé aussi</numerusform>
         </translation>
     </message>
     <message>
@@ -20818,8 +20818,8 @@
     <message numerus="yes">
         <source>%n findings open</source>
         <translation>
-            <numerusform>%n constatation ouverte</numerusform>
-            <numerusform>%n constatations ouvertes</numerusform>
+            <numerusform>%Ln constatation ouverte</numerusform>
+            <numerusform>%Ln constatations ouvertes</numerusform>
         </translation>
     </message>
     <message>
@@ -20829,15 +20829,15 @@
     <message numerus="yes">
         <source>%n hold points</source>
         <translation>
-            <numerusform>%n point d’arrêt</numerusform>
-            <numerusform>%n points d’arrêt</numerusform>
+            <numerusform>%Ln point d’arrêt</numerusform>
+            <numerusform>%Ln points d’arrêt</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n picked</source>
         <translation>
-            <numerusform>%n choisie</numerusform>
-            <numerusform>%n choisies</numerusform>
+            <numerusform>%Ln choisie</numerusform>
+            <numerusform>%Ln choisies</numerusform>
         </translation>
     </message>
     <message>
@@ -20922,8 +20922,8 @@
     <message numerus="yes">
         <source>Visit recorded with %n findings</source>
         <translation>
-            <numerusform>Visite inscrite avec %n constatation</numerusform>
-            <numerusform>Visite inscrite avec %n constatations</numerusform>
+            <numerusform>Visite inscrite avec %Ln constatation</numerusform>
+            <numerusform>Visite inscrite avec %Ln constatations</numerusform>
         </translation>
     </message>
     <message>
@@ -20945,8 +20945,8 @@
     <message numerus="yes">
         <source>%n hold points added to the visit</source>
         <translation>
-            <numerusform>%n point d’arrêt ajouté à la visite</numerusform>
-            <numerusform>%n points d’arrêt ajoutés à la visite</numerusform>
+            <numerusform>%Ln point d’arrêt ajouté à la visite</numerusform>
+            <numerusform>%Ln points d’arrêt ajoutés à la visite</numerusform>
         </translation>
     </message>
     <message>
@@ -21011,15 +21011,15 @@
     <message numerus="yes">
         <source>%n without an estimate</source>
         <translation>
-            <numerusform>%n sans estimation</numerusform>
-            <numerusform>%n sans estimation</numerusform>
+            <numerusform>%Ln sans estimation</numerusform>
+            <numerusform>%Ln sans estimation</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n other things in the way</source>
         <translation>
-            <numerusform>%n autre obstacle</numerusform>
-            <numerusform>%n autres obstacles</numerusform>
+            <numerusform>%Ln autre obstacle</numerusform>
+            <numerusform>%Ln autres obstacles</numerusform>
         </translation>
     </message>
 </context>
@@ -21080,8 +21080,8 @@
     <message numerus="yes">
         <source>Watching %1; %n came in last.</source>
         <translation>
-            <numerusform>%1 est surveillé&#xa0;; %n arrivée en dernier.</numerusform>
-            <numerusform>%1 est surveillé&#xa0;; %n arrivées en dernier.</numerusform>
+            <numerusform>%1 est surveillé&#xa0;; %Ln arrivée en dernier.</numerusform>
+            <numerusform>%1 est surveillé&#xa0;; %Ln arrivées en dernier.</numerusform>
         </translation>
     </message>
     <message>
@@ -21110,15 +21110,15 @@
     <message numerus="yes">
         <source>%n came in from the watched folder.</source>
         <translation>
-            <numerusform>%n venue du dossier surveillé.</numerusform>
-            <numerusform>%n venues du dossier surveillé.</numerusform>
+            <numerusform>%Ln venue du dossier surveillé.</numerusform>
+            <numerusform>%Ln venues du dossier surveillé.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files from the watched folder were not taken in; the page Photos says why.</source>
         <translation>
-            <numerusform>%n fichier du dossier surveillé n’a pas été importé&#xa0;; la page Photos dit pourquoi.</numerusform>
-            <numerusform>%n fichiers du dossier surveillé n’ont pas été importés&#xa0;; la page Photos dit pourquoi.</numerusform>
+            <numerusform>%Ln fichier du dossier surveillé n’a pas été importé&#xa0;; la page Photos dit pourquoi.</numerusform>
+            <numerusform>%Ln fichiers du dossier surveillé n’ont pas été importés&#xa0;; la page Photos dit pourquoi.</numerusform>
         </translation>
     </message>
     <message>
@@ -21368,8 +21368,8 @@
     <message numerus="yes">
         <source>%n photos belong to their log entries</source>
         <translation>
-            <numerusform>%n photo appartient à son entrée</numerusform>
-            <numerusform>%n photos appartiennent à leurs entrées</numerusform>
+            <numerusform>%Ln photo appartient à son entrée</numerusform>
+            <numerusform>%Ln photos appartiennent à leurs entrées</numerusform>
         </translation>
     </message>
     <message>
@@ -21384,7 +21384,7 @@
         <source>All %n belong there (M)</source>
         <translation>
             <numerusform>Elle va là (M)</numerusform>
-            <numerusform>Toutes les %n vont là (M)</numerusform>
+            <numerusform>Toutes les %Ln vont là (M)</numerusform>
         </translation>
     </message>
     <message>
@@ -21398,8 +21398,8 @@
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
-            <numerusform>et %n de plus</numerusform>
-            <numerusform>et %n de plus</numerusform>
+            <numerusform>et %Ln de plus</numerusform>
+            <numerusform>et %Ln de plus</numerusform>
         </translation>
     </message>
     <message>
@@ -21502,8 +21502,8 @@
     <message numerus="yes">
         <source>Work on %n days of the year</source>
         <translation>
-            <numerusform>Travail sur %n jour de l’année</numerusform>
-            <numerusform>Travail sur %n jours de l’année</numerusform>
+            <numerusform>Travail sur %Ln jour de l’année</numerusform>
+            <numerusform>Travail sur %Ln jours de l’année</numerusform>
         </translation>
     </message>
     <message>

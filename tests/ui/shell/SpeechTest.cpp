@@ -94,9 +94,14 @@ TEST_CASE("What is wrong with an imported file is said in the language of the sc
 TEST_CASE("The program speaks what was chosen, with days and numbers of that language")
 {
     const QLocale before;
+    const auto squawks = [](int count) {
+        return QCoreApplication::translate("lastrivet::ui::SquawksPage", "%n squawks", nullptr,
+                                           count);
+    };
     {
         Speech speech;
         speech.speak(QStringLiteral("de"));
+        CHECK(squawks(1234).startsWith(QStringLiteral("1.234 ")));
         CHECK(QLocale().language() == QLocale::German);
         CHECK(QCoreApplication::translate("QPlatformTheme", "Cancel") ==
               QStringLiteral("Abbrechen"));
@@ -104,8 +109,8 @@ TEST_CASE("The program speaks what was chosen, with days and numbers of that lan
         CHECK(QLocale().language() == QLocale::French);
         CHECK(QCoreApplication::translate("QPlatformTheme", "Cancel") == QStringLiteral("Annuler"));
         speech.speak(QStringLiteral("en"));
-        CHECK(QCoreApplication::translate("lastrivet::ui::SquawksPage", "%n squawks", nullptr, 1) ==
-              QStringLiteral("1 squawk"));
+        CHECK(squawks(1) == QStringLiteral("1 squawk"));
+        CHECK(squawks(1234) == QStringLiteral("1,234 squawks"));
     }
     QLocale::setDefault(before);
 }
