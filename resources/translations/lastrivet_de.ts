@@ -16079,10 +16079,6 @@
         <source>A line that is typed here lacks something, and is not on record. Type what is missing, take the line out, or do the same once more to leave without it.</source>
         <translation>Einer Zeile, die hier getippt ist, fehlt etwas, und sie ist nicht aufgezeichnet. Das Fehlende eintippen, die Zeile herausnehmen oder dasselbe noch einmal tun, um ohne sie zu gehen.</translation>
     </message>
-    <message>
-        <source>What was typed here is not on record, as it could not be kept. Type it once more when that is possible, or do the same once more to leave without it.</source>
-        <translation>Was hier getippt wurde, ist nicht aufgezeichnet, weil es nicht gespeichert werden konnte. Noch einmal eintippen, sobald das geht, oder dasselbe noch einmal tun, um ohne es zu gehen.</translation>
-    </message>
 </context>
 <context>
     <name>lastrivet::ui::LinksEditor</name>

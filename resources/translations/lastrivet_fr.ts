@@ -16079,10 +16079,6 @@
         <source>A line that is typed here lacks something, and is not on record. Type what is missing, take the line out, or do the same once more to leave without it.</source>
         <translation>Il manque quelque chose à une ligne saisie ici, et elle n’est pas consignée. Saisissez ce qui manque, retirez la ligne, ou refaites la même chose pour partir sans elle.</translation>
     </message>
-    <message>
-        <source>What was typed here is not on record, as it could not be kept. Type it once more when that is possible, or do the same once more to leave without it.</source>
-        <translation>Ce qui a été saisi ici n’est pas consigné, car l’enregistrement a échoué. Saisissez-le de nouveau dès que c’est possible, ou refaites la même chose pour partir sans cela.</translation>
-    </message>
 </context>
 <context>
     <name>lastrivet::ui::LinksEditor</name>

@@ -5,6 +5,7 @@
 #include "ui/widgets/Density.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/TallRows.h"
+#include "ui/widgets/UnkeptHold.h"
 
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -198,9 +199,7 @@ QString LinesEditor::heldBackWords() const
     return hasBegunLines() ? tr("A line that is typed here lacks something, and is not on record. "
                                 "Type what is missing, take the line out, or do the same once more "
                                 "to leave without it.")
-                           : tr("What was typed here is not on record, as it could not be kept. "
-                                "Type it once more when that is possible, or do the same once more "
-                                "to leave without it.");
+                           : UnkeptHold::unkeptSentence();
 }
 
 void LinesEditor::takeKeyboard()

@@ -47,6 +47,11 @@ QStringList UnkeptHold::contents() const
 
 QString UnkeptHold::heldBackWords() const
 {
+    return unkeptSentence();
+}
+
+QString UnkeptHold::unkeptSentence()
+{
     return tr("What was typed here is not on record, as it could not be kept. Type it once more "
               "when that is possible, or do the same once more to leave without it.");
 }

@@ -17,6 +17,8 @@ public:
     /// `words` belong to `parent`, and live as long.
     UnkeptHold(Session &session, const UnkeptWords &words, QWidget *parent);
 
+    /// That what was typed is not on record, and what can be done about it.
+    static QString unkeptSentence();
     /// What is being typed is to be kept now, as far as that can be.
     void settle() { Q_EMIT settling(); }
     bool isBegun() const override { return firstThere().id != 0; }
