@@ -152,6 +152,7 @@ TEST_CASE("The menu of a photo says what it shows, and that it can be looked at"
     PhotosWindow window;
     window.page.takeIn({window.file(1)});
     REQUIRE(QTest::qWaitFor([&] { return window.media().size() == 1; }, 5000));
+    QCoreApplication::processEvents();
     QMenu *menu = askAt(window.grid(), 0);
     REQUIRE(menu);
     CHECK(isOffered(*menu, QStringLiteral("Look at the photo")));
