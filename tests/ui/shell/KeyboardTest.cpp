@@ -276,7 +276,7 @@ TEST_CASE("The menu of papers begins the builder's log on its page, and the pack
     auto &closings = static_cast<ClosingsPage &>(opened.view().page(PageId::Closings));
     CHECK(closings.packet().isVisible());
     // On the board the closing that the keyboard is at is meant.
-    closings.showRecord({RecordType::Closing, -1});
+    closings.showRecord({RecordType::Closing, 999999});
     CHECK_FALSE(closings.packet().isVisible());
     closings.board().returnTo(opened.workshop.aileronClosing);
     CHECK(closings.chosenClosing() == opened.workshop.aileronClosing);
