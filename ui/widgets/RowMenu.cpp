@@ -10,6 +10,7 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QShortcut>
+#include <QVariant>
 
 #include <utility>
 
