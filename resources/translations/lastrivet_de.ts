@@ -7664,6 +7664,10 @@
         <source>The project&apos;s own limit of {0}, from {1}, does not go with the table&apos;s {2} to {3} {4}: write down both its ends.</source>
         <translation>Die eigene Grenze des Projekts für {0}, aus {1}, passt nicht zu den {2} bis {3} {4} der Tabelle: Schreiben Sie beide Enden auf.</translation>
     </message>
+    <message>
+        <source>Boxes stand for characters that no typeface here has: {0}</source>
+        <translation>Kästchen stehen für Zeichen, die keine Schrift hier hat: {0}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7664,6 +7664,10 @@
         <source>The project&apos;s own limit of {0}, from {1}, does not go with the table&apos;s {2} to {3} {4}: write down both its ends.</source>
         <translation>La limite propre au projet pour {0}, d’après {1}, ne va pas avec les {2} à {3} {4} du tableau&#xa0;: notez ses deux bornes.</translation>
     </message>
+    <message>
+        <source>Boxes stand for characters that no typeface here has: {0}</source>
+        <translation>Des cases remplacent les caractères qu’aucune police d’ici ne possède&#xa0;: {0}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

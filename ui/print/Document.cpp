@@ -46,6 +46,16 @@ Margins marginsOf(const Document &document, const Imprint &imprint, const Wordin
     return margins;
 }
 
+/// Whoever holds the paper was not there when it was printed, and may take a box for one to tick.
+QString unshownIn(const Wording &wording, const UnshownCharacters &unshown)
+{
+    const QString numbers = unshown.numbers();
+    return numbers.isEmpty()
+               ? QString()
+               : wording.text("Boxes stand for characters that no typeface here has: {0}",
+                              {numbers.toStdString()});
+}
+
 /// One way through all pages.
 struct Layout {
     QByteArray pages;
@@ -68,7 +78,7 @@ public:
     {
     }
 
-    Layout layOut();
+    Layout layOut(const UnshownCharacters &unshown);
     const PictureShelf &shelf() const { return m_shelf; }
 
 private:
@@ -109,11 +119,12 @@ Layout Printing::layOutOnce(const Outline &known)
 }
 
 /// Contents and "page 3 of 21" need to know how the document ends, so it is laid out until it says
-/// the same as the time before.
-Layout Printing::layOut()
+/// the same as the time before. What cannot be shown is known after the first time.
+Layout Printing::layOut(const UnshownCharacters &unshown)
 {
     constexpr int mostTimes = 5;
     Layout layout = layOutOnce({});
+    m_margins.first_head = unshownIn(m_choices.wording, unshown);
     for (int time = 1; time < mostTimes; ++time) {
         const Outline known = layout.outline;
         layout = layOutOnce(known);
@@ -153,7 +164,7 @@ std::optional<Printed> printDocument(const Document &document, const Imprint &im
     try {
         UnshownCharacters unshown;
         Printing printing(document, imprint, pictures, choices, onPercent);
-        Layout layout = printing.layOut();
+        Layout layout = printing.layOut(unshown);
         const PdfFinish finish{.pictures = printing.shelf().pictures(),
                                .headings = layout.outline.headings,
                                .links = layout.links,

@@ -28,6 +28,9 @@ double leastBelow(double following)
     return std::max(following, lineHeight(Size::Body));
 }
 
+/// Where the running head begins, above the body.
+constexpr double headAbove = points(26);
+
 void drawLineAcross(QPainter &painter, const QRectF &body, double y, double weight)
 {
     painter.setPen(QPen(Qt::black, weight));
@@ -105,12 +108,21 @@ void Pages::beginPage()
         return;
     if (m_outline.page_count > 1)
         drawHead();
+    else if (!m_margins.first_head.isEmpty())
+        drawFirstHead();
     drawFoot();
+}
+
+void Pages::drawFirstHead()
+{
+    m_painter.setPen(Qt::black);
+    fitted(m_margins.first_head, Size::Small, m_body.width(), 2)
+        .draw(m_painter, {m_body.left(), m_body.top() - headAbove});
 }
 
 void Pages::drawHead()
 {
-    const double y = m_body.top() - points(26);
+    const double y = m_body.top() - headAbove;
     const TextBlock left = fitted(m_margins.head_left, Size::Small, m_body.width() * 0.52, 1);
     const double taken = left.naturalWidth() + points(14);
     const TextBlock right =

@@ -21,6 +21,8 @@ namespace lastrivet::print {
 struct Margins {
     QString head_left;
     QString head_right;
+    /// At the head of the first page, which has no other; a line or two.
+    QString first_head;
     QString foot;
     /// A second line of the foot of the first page only.
     QString first_foot;
@@ -80,6 +82,7 @@ public:
 private:
     void beginPage();
     void drawHead();
+    void drawFirstHead();
     void drawFoot();
     double bottom() const;
 

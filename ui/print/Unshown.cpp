@@ -6,6 +6,7 @@
 
 #include <QGlyphRun>
 #include <QList>
+#include <QStringList>
 #include <QTextLayout>
 
 namespace lastrivet::print {
@@ -13,6 +14,8 @@ namespace lastrivet::print {
 namespace {
 
 constexpr int mostNamed = 24;
+/// As many as stand on a line with the sentence that names them.
+constexpr qsizetype mostNumbers = 5;
 /// Letters of all Latin languages come before; the typeface that is required has them.
 constexpr char16_t firstDoubtful = 0x250;
 
@@ -77,6 +80,16 @@ void UnshownCharacters::hear(const QString &text)
 std::string UnshownCharacters::some() const
 {
     return (m_count > mostNamed ? m_first + QStringLiteral("…") : m_first).toStdString();
+}
+
+QString UnshownCharacters::numbers() const
+{
+    const QList<uint> characters = m_first.toUcs4();
+    QStringList numbers;
+    for (const uint character : characters.mid(0, mostNumbers))
+        numbers << QStringLiteral("U+%1").arg(character, 4, 16, QLatin1Char('0')).toUpper();
+    const QString named = numbers.join(QStringLiteral(", "));
+    return m_count > int(mostNumbers) ? named + QStringLiteral(", …") : named;
 }
 
 void hearUnshown(const QString &text)

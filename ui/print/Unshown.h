@@ -20,6 +20,9 @@ public:
 
     /// Each once, as they came; "…" behind the first two dozen.
     std::string some() const;
+    /// The first of them by number, which every typeface can write: "U+4E2D, U+6587"; "…" behind
+    /// them where there are more.
+    QString numbers() const;
     void hear(const QString &text);
 
 private:

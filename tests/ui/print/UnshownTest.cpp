@@ -40,6 +40,34 @@ TEST_CASE("Who prints is told which characters no typeface has, each once")
     CHECK(boxes->unshown == nowhere);
 }
 
+TEST_CASE("A paper with boxes for letters says so at the head of its first page")
+{
+    const PrintedFolder folder;
+    const WingProject project;
+    auto list = squawkListOf(project);
+    REQUIRE_FALSE(list.entries.empty());
+    const auto pdf = folder.path("squawks.pdf");
+    const QString said = QStringLiteral("Boxes stand for characters that no typeface here has:");
+    REQUIRE(print::printSquawkList(list, imprintOfTest(), {}, pdf));
+    CHECK_FALSE(PrintedFolder::text(pdf).contains(said));
+    list.entries.front().squawk.title = nowhere + " in rib 3 " + nowhere;
+    REQUIRE(print::printSquawkList(list, imprintOfTest(), {}, pdf));
+    const QStringList pages = PrintedFolder::pageTexts(pdf);
+    CHECK(pages.first().trimmed().startsWith(said + QStringLiteral(" U+10FFF0\n")));
+    CHECK(pages.join(QString()).count(said) == 1);
+}
+
+TEST_CASE("Of many letters that no typeface has the first are named")
+{
+    QString many;
+    for (char32_t character = 0x10FFF0; character < 0x10FFF8; ++character)
+        many += QString::fromUcs4(&character, 1);
+    print::UnshownCharacters unshown;
+    print::TextBlock(many, print::Size::Body, print::points(1000));
+    CHECK(unshown.numbers() ==
+          QStringLiteral("U+10FFF0, U+10FFF1, U+10FFF2, U+10FFF3, U+10FFF4, …"));
+}
+
 TEST_CASE("Only texts that are laid out while somebody listens count as unshown")
 {
     const QString text = QString::fromStdString(nowhere);
