@@ -85,7 +85,7 @@ QVariant AccountModel::data(const QModelIndex &index, int role) const
     case Qt::DisplayRole:
         return breakable(row.text);
     case Qt::AccessibleTextRole:
-        return row.title.isEmpty() ? row.text : QStringLiteral("%1: %2").arg(row.title, row.text);
+        return row.title.isEmpty() ? row.text : tr("%1: %2").arg(row.title, row.text);
     case IsRecordRole:
         return row.isRecord;
     case TitleRole:

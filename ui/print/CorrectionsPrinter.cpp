@@ -54,9 +54,10 @@ std::optional<Printed> printCorrections(const packet::CorrectionsReport &report,
                                         const Choices &choices, const std::filesystem::path &place,
                                         const OnPercent &onPercent)
 {
-    const QString title = choices.wording.text("Corrections report");
-    Document document = documentAbout(report.aircraft, title + QStringLiteral(": ") +
-                                                           visitName(choices.wording, report));
+    const Wording &words = choices.wording;
+    const QString title = words.text("{0}: {1}", {words.text("Corrections report").toStdString(),
+                                                  visitName(words, report).toStdString()});
+    Document document = documentAbout(report.aircraft, title);
     document.picture_count = pictureCount(report);
     document.sections = {[&](Pages &pages, PictureShelf &shelf) { drawAll(pages, report, shelf); }};
     return printDocument(document, imprint, pictures, choices, place, onPercent);

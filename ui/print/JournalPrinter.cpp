@@ -29,16 +29,22 @@ QString shortened(QString text)
     return text;
 }
 
+/// "Name: Bay 3".
+QString ofWhich(const Wording &words, const QString &name, const QString &said)
+{
+    return words.text("{0}: {1}", {name.toStdString(), said.toStdString()});
+}
+
 QString accountIn(const Wording &words, const journal::RecordAccount &record)
 {
     const QString became = becameIn(words, record.kind);
-    QStringList lines{words.sentence(record.name) +
-                      (became.isEmpty() ? QString() : QStringLiteral(": ") + became)};
+    const QString name = words.sentence(record.name);
+    QStringList lines{became.isEmpty() ? name : ofWhich(words, name, became)};
     for (const journal::FieldAccount &field : record.fields) {
         const QString change = changeIn(words, field, record.kind);
         if (!change.isEmpty())
-            lines
-                << QStringLiteral("    %1: %2").arg(titleIn(words, field.field), shortened(change));
+            lines << QStringLiteral("    ") +
+                         ofWhich(words, titleIn(words, field.field), shortened(change));
     }
     return lines.join(QLatin1Char('\n'));
 }

@@ -119,7 +119,8 @@ QString valueIn(const Wording &words, const journal::Value &value)
                              part.field->type == FieldType::Numbers ||
                              std::holds_alternative<Message>(part.content);
         texts << (isClear ? content
-                          : QStringLiteral("%1: %2").arg(nameIn(words, part.field), content));
+                          : words.text("{0}: {1}", {nameIn(words, part.field).toStdString(),
+                                                    content.toStdString()}));
     }
     return texts.join(QStringLiteral(", "));
 }

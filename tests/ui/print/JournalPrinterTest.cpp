@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/JournalPrinter.h"
+
+#include "core/base/Tongue.h"
+#include "core/records/Description.h"
+#include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/Language.h"
+
+#include <catch2/catch.hpp>
+
+using namespace lastrivet;
+using namespace lastrivet::tests;
+
+namespace {
+
+/// A journal of one row, which wrote down one part with its name.
+packet::JournalReport reportOfOne()
+{
+    journal::FieldAccount name;
+    name.field = describe(RecordType::Component).find("name");
+    name.to.parts.push_back({name.field, std::string("Bay 3")});
+    journal::RecordAccount part;
+    part.record = {RecordType::Component, 1};
+    part.name = verbatim("LW-B3");
+    part.kind = RowChange::Insert;
+    part.fields = {name};
+    packet::JournalReport::Entry entry;
+    entry.row.seq = 1;
+    entry.row.who = "Berta Builder";
+    entry.row.label = "Bay made";
+    entry.at = *Moment::parse("2026-03-14T15:20");
+    entry.records = {part};
+    packet::JournalReport report;
+    report.as_of = *Moment::parse("2026-03-14");
+    report.rows_in_all = 1;
+    report.entries = {entry};
+    return report;
+}
+
+} // namespace
+
+TEST_CASE("A printed journal sets its colons as the paper's language does")
+{
+    const PrintedFolder folder;
+    const auto pdf = folder.path("journal.pdf");
+    const auto textIn = [&](QLocale::Language id) {
+        const print::Choices choices{print::Paper::A4, print::wordingIn(print::languageFor(id))};
+        REQUIRE(print::printJournal(reportOfOne(), imprintOfTest(), choices, pdf));
+        return PrintedFolder::text(pdf).simplified();
+    };
+    const QString english = textIn(QLocale::English);
+    CHECK(english.contains(QStringLiteral("LW-B3: written down")));
+    CHECK(english.contains(QStringLiteral(": Bay 3")));
+    CHECK_FALSE(english.contains(QStringLiteral(" : ")));
+    const QString french = textIn(QLocale::French);
+    CHECK(french.contains(QStringLiteral("LW-B3 : ")));
+    CHECK(french.contains(QStringLiteral(" : Bay 3")));
+}
