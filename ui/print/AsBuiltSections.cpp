@@ -3,6 +3,7 @@
 #include "ui/print/AsBuiltSections.h"
 
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/Contents.h"
 #include "ui/print/Facts.h"
 #include "ui/print/PacketSections.h"
 #include "ui/print/Pages.h"

@@ -16,81 +16,6 @@ constexpr double belowFact = points(5);
 /// Pairs of facts are not torn; a higher one would not have room on every page.
 constexpr double highestInColumn = points(300);
 
-constexpr double numberWidth = points(30);
-
-double indentOf(const Heading &heading)
-{
-    return heading.level * points(16);
-}
-
-constexpr int mostContentsLines = 2;
-
-/// A title takes two lines at most. Of a way through the parts the end tells one from another, so
-/// it is cut at its beginning.
-TextBlock contentsTitle(const Pages &pages, const Heading &heading, Size size)
-{
-    const double width = pages.body().width() - indentOf(heading) - numberWidth;
-    const bool isBold = heading.level == 0;
-    const QString step = QStringLiteral(" › ");
-    QString title = heading.title;
-    TextBlock block(title, size, width, isBold);
-    for (qsizetype next = title.indexOf(step); block.lineCount() > mostContentsLines && next > 0;
-         next = title.indexOf(step, step.size())) {
-        title = QStringLiteral("…") + title.mid(next);
-        block = TextBlock(title, size, width, isBold);
-    }
-    return fitted(title, size, width, mostContentsLines, isBold);
-}
-
-double contentsHeight(const TextBlock &title)
-{
-    return title.height() + points(2.5);
-}
-
-/// Of the lines from one of them to the last.
-double contentsHeight(const Pages &pages, std::size_t from, Size size)
-{
-    const auto &headings = pages.known().headings;
-    double height = 0;
-    for (std::size_t i = from; i < headings.size(); ++i)
-        height += contentsHeight(contentsTitle(pages, headings[i], size));
-    return height;
-}
-
-/// Smaller where that keeps the contents on a page which they would else run over by a few lines.
-Size contentsSize(const Pages &pages)
-{
-    const double room = pages.spaceLeft();
-    const bool isSmallEnough = contentsHeight(pages, 0, Size::Small) <= room;
-    return isSmallEnough && contentsHeight(pages, 0, Size::Body) > room ? Size::Small : Size::Body;
-}
-
-void drawContentsLine(Pages &pages, std::size_t index, Size size)
-{
-    const Heading &heading = pages.known().headings[index];
-    const QRectF &body = pages.body();
-    const double indent = indentOf(heading);
-    const TextBlock title = contentsTitle(pages, heading, size);
-    const TextBlock number(pages.wording().number(std::int64_t(heading.page + 1)), size,
-                           numberWidth, false, Qt::AlignRight);
-    const double height = contentsHeight(title);
-    pages.need(height);
-    QPainter &painter = pages.painter();
-    painter.setPen(Qt::black);
-    title.draw(painter, {body.left() + indent, pages.y()});
-    number.draw(painter, {body.right() - numberWidth, pages.y()});
-    const double dotsFrom = body.left() + indent + title.naturalWidth() + points(6);
-    const double dotsTo = body.right() - number.naturalWidth() - points(6);
-    const double baseline = pages.y() + title.lineHeight() * 0.74;
-    QPen dots(Qt::black, points(0.8), Qt::CustomDashLine, Qt::RoundCap);
-    dots.setDashPattern({0.1, 5});
-    painter.setPen(dots);
-    if (title.lineCount() == 1 && dotsTo > dotsFrom)
-        painter.drawLine(QLineF(dotsFrom, baseline, dotsTo, baseline));
-    pages.link({body.left(), pages.y(), body.width(), height}, index);
-    pages.advance(height);
-}
-
 double columnWidth(const Pages &pages)
 {
     return (pages.body().width() - betweenColumns) / 2;
@@ -153,20 +78,6 @@ void drawFacts(Pages &pages, const std::vector<Fact> &facts)
     drawInColumns(pages, inColumns);
     for (const Fact &fact : across)
         drawLong(pages, fact);
-}
-
-void drawContents(Pages &pages)
-{
-    pages.smallHeading(pages.wording().text("Contents"), points(60));
-    // The last of them come to the next page together.
-    constexpr std::size_t together = 4;
-    const std::size_t count = pages.known().headings.size();
-    const Size size = contentsSize(pages);
-    for (std::size_t i = 0; i < count; ++i) {
-        if (i + together == count)
-            pages.need(contentsHeight(pages, i, size));
-        drawContentsLine(pages, i, size);
-    }
 }
 
 void drawNotice(Pages &pages, const QString &head, const QString &text)

@@ -19,9 +19,6 @@ struct Fact {
 /// Facts in two columns, the name small above its value; those without value are left out, and long
 /// ones stand below the others across the page.
 void drawFacts(Pages &pages, const std::vector<Fact> &facts);
-/// "Contents": sections and what is below them, with dotted lines to their page numbers; each line
-/// leads there.
-void drawContents(Pages &pages);
 /// A frame across the page with a hatched edge and a text in it.
 void drawNotice(Pages &pages, const QString &head, const QString &text);
 

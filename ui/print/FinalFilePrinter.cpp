@@ -6,6 +6,7 @@
 #include "ui/print/AircraftFacts.h"
 #include "ui/print/AsBuiltSections.h"
 #include "ui/print/Cautions.h"
+#include "ui/print/Contents.h"
 #include "ui/print/CorrectionsSections.h"
 #include "ui/print/Facts.h"
 #include "ui/print/MajorPortionSections.h"

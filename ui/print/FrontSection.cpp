@@ -4,7 +4,7 @@
 
 #include "core/packet/InWords.h"
 #include "ui/print/AircraftFacts.h"
-#include "ui/print/Facts.h"
+#include "ui/print/Contents.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Table.h"

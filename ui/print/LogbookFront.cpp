@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/packet/InWords.h"
 #include "ui/print/AircraftFacts.h"
+#include "ui/print/Contents.h"
 #include "ui/print/Facts.h"
 #include "ui/print/LogbookSections.h"
 #include "ui/print/Pages.h"

@@ -3,6 +3,7 @@
 #include "ui/print/Table.h"
 
 #include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/Contents.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Pages.h"
 
