@@ -7668,6 +7668,22 @@
         <source>Boxes stand for characters that no typeface here has: {0}</source>
         <translation>Kästchen stehen für Zeichen, die keine Schrift hier hat: {0}</translation>
     </message>
+    <message>
+        <source>each point once for each closing</source>
+        <translation>jeder Punkt einmal je Schließstelle</translation>
+    </message>
+    <message>
+        <source>{0} closings</source>
+        <translation>{0} Schließstellen</translation>
+    </message>
+    <message>
+        <source>{0} points are open beside what is asked above; {1} of them are named here.</source>
+        <translation>Außer dem, worum oben gebeten wird, sind {0} Punkte offen; {1} davon sind hier genannt.</translation>
+    </message>
+    <message>
+        <source>{0} points are open; {1} of them are named here.</source>
+        <translation>Offen sind {0} Punkte; {1} davon sind hier genannt.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

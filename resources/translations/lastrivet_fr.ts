@@ -7668,6 +7668,22 @@
         <source>Boxes stand for characters that no typeface here has: {0}</source>
         <translation>Des cases remplacent les caractères qu’aucune police d’ici ne possède&#xa0;: {0}</translation>
     </message>
+    <message>
+        <source>each point once for each closing</source>
+        <translation>chaque point une fois par fermeture</translation>
+    </message>
+    <message>
+        <source>{0} closings</source>
+        <translation>{0} fermetures</translation>
+    </message>
+    <message>
+        <source>{0} points are open beside what is asked above; {1} of them are named here.</source>
+        <translation>Outre ce qui est demandé plus haut, {0} points sont en suspens&#xa0;; {1} d’entre eux sont nommés ici.</translation>
+    </message>
+    <message>
+        <source>{0} points are open; {1} of them are named here.</source>
+        <translation>{0} points sont en suspens&#xa0;; {1} d’entre eux sont nommés ici.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

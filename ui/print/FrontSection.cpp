@@ -11,7 +11,10 @@
 #include "ui/print/Title.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <map>
+#include <string>
+#include <string_view>
 #include <utility>
 
 namespace lastrivet::print {
@@ -66,6 +69,25 @@ void drawStateOfAll(Pages &pages, const Packet &packet)
     pages.advance(height + points(12));
 }
 
+/// Below several closings, since nobody adds up pages of them.
+void addSumOfAll(Table &table, const Wording &words, const Packet &packet)
+{
+    const auto &all = packet.front.to_close;
+    if (all.size() < 2)
+        return;
+    std::int64_t musts = 0;
+    std::int64_t shoulds = 0;
+    for (const FrontPages::ToClose &closing : all) {
+        musts += closing.musts;
+        shoulds += closing.shoulds;
+    }
+    table.rows.push_back({{{words.text("In all"), Mark::None, true},
+                           {words.text("{0} closings", {std::to_string(all.size())})},
+                           {words.text("each point once for each closing")},
+                           {words.number(musts), Mark::None, true},
+                           {words.number(shoulds), Mark::None, true}}});
+}
+
 void drawToClose(Pages &pages, const Packet &packet)
 {
     const Wording &words = pages.wording();
@@ -82,6 +104,7 @@ void drawToClose(Pages &pages, const Packet &packet)
                                 markOf(closing.state, closing.begun)},
                                {words.number(closing.musts)},
                                {words.number(closing.shoulds)}}});
+    addSumOfAll(table, words, packet);
     const bool isAnyClosed = std::ranges::any_of(
         packet.front.to_close, [](const auto &closing) { return isClosed(closing.state); });
     pages.smallHeading(words.text(isAnyClosed ? "Closings" : "To be closed"),
@@ -219,11 +242,29 @@ Table openTable(const Wording &words, const Packet &packet)
     return table;
 }
 
+/// How many there are where not all are named; nothing where they are.
+QString countOfOpen(const Wording &words, const Packet &packet, const Table &table)
+{
+    const std::size_t named = std::size_t(std::ranges::count_if(
+        table.rows, [](const Table::Row &row) { return row.cells.size() > 1; }));
+    const std::size_t count = packet.front.open.size();
+    if (named == count)
+        return {};
+    const std::string_view said =
+        packet.front.asked.empty()
+            ? "{0} points are open; {1} of them are named here."
+            : "{0} points are open beside what is asked above; {1} of them are named here.";
+    return words.text(said, {words.number(std::int64_t(count)).toStdString(),
+                             words.number(std::int64_t(named)).toStdString()});
+}
+
 void drawOpen(Pages &pages, const Packet &packet)
 {
     const Wording &words = pages.wording();
     const Table table = openTable(words, packet);
-    pages.smallHeading(words.text("Open"), lineHeight(Size::Small) + points(4) +
+    const QString count = countOfOpen(words, packet, table);
+    pages.smallHeading(words.text("Open"), lineHeight(Size::Small) * (count.isEmpty() ? 1 : 2) +
+                                               points(4) +
                                                leastHeightOf(table, pages.body().width()));
     const bool isClosedIn =
         !packet.front.out_of_reach.empty() ||
@@ -235,6 +276,8 @@ void drawOpen(Pages &pages, const Packet &packet)
                        : words.text("No work on record is open in the way of these closings."));
         return;
     }
+    if (!count.isEmpty())
+        pages.text(count, Size::Small);
     pages.text(words.text("What has a bar before it keeps its closing open."), Size::Small);
     pages.advance(points(4));
     drawTable(pages, table);

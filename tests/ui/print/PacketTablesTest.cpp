@@ -36,6 +36,25 @@ TEST_CASE("On the front pages every grave point is named, and the rest counted b
     CHECK(text.contains(QLatin1String("Crack 20: open")));
     CHECK_FALSE(text.contains(QLatin1String("Lesser step 1:")));
     CHECK(text.contains(QLatin1String("And 30 more: steps 30")));
+    CHECK(text.contains(QLatin1String("50 points are open")));
+    CHECK(text.contains(QLatin1String("20 of them are named here.")));
+    packet.front.open.resize(20);
+    CHECK_FALSE(
+        PrintedFolder::text(folder.print(packet)).contains(QLatin1String("are named here")));
+}
+
+TEST_CASE("Several closings have a sum of what keeps them open, a single one has none")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.front.to_close.size() == 1);
+    const auto printed = [&] { return PrintedFolder::text(folder.print(packet)).simplified(); };
+    CHECK_FALSE(printed().contains(QLatin1String("each point once")));
+    packet.front.to_close[0].musts = 21;
+    packet.front.to_close[0].shoulds = 2;
+    packet.front.to_close.resize(3, packet.front.to_close[0]);
+    CHECK(printed().contains(QLatin1String("In all 3 closings each point once")));
+    CHECK(printed().contains(QLatin1String("63 6")));
 }
 
 TEST_CASE("The front pages say what a bar before an open point means, where there is one")
