@@ -58,7 +58,8 @@ double write(Pages &pages, QPointF at, double width, const QString &text, Size s
     return at.y() + block.height();
 }
 
-/// As many reasons as fit above `bottom`; the others are counted.
+/// As many reasons as fit above `bottom`, one that has no room for all of it is cut; the others are
+/// counted.
 void drawReasons(Pages &pages, const Tag &tag, QPointF at, double width, double bottom)
 {
     const Wording &words = pages.wording();
@@ -66,10 +67,9 @@ void drawReasons(Pages &pages, const Tag &tag, QPointF at, double width, double 
     const double indent = points(11);
     std::size_t shown = 0;
     for (const Message &reason : tag.waits_for) {
-        const TextBlock block(words.sentence(reason), Size::Body, width - indent);
         const bool isLast = shown + 1 == tag.waits_for.size();
         const double kept = isLast ? 0 : line;
-        if (shown > 0 && at.y() + std::min(2, block.lineCount()) * line + kept > bottom)
+        if (shown > 0 && at.y() + line + kept > bottom)
             break;
         pages.painter().fillRect(QRectF(at.x(), at.y() + points(4.4), points(4), points(4)),
                                  Qt::black);

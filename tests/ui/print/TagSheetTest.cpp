@@ -63,6 +63,25 @@ TEST_CASE("A long title stands whole on its tag, and one that is too long shows 
     CHECK(PrintedFolder::text(pdf).contains(QStringLiteral("W…")));
 }
 
+TEST_CASE("A reason for which a line is left is named on its tag, though cut, and not only counted")
+{
+    const PrintedFolder folder;
+    const WingProject project;
+    print::TagSheet sheet = sheetOf(project, {project.wingSkin});
+    REQUIRE(sheet.tags.size() == 1);
+    packet::Tag &tag = sheet.tags[0];
+    tag.waits_for.assign(5, Message{"a reason that is so long that it takes two lines of the tag, "
+                                    "and would take a third one if it were allowed to do so",
+                                    {}});
+    tag.waits_for[0] = {"a short one", {}};
+    const auto pdf = folder.path("tags.pdf");
+    REQUIRE(print::printTags(sheet, imprintOfTest(), {}, pdf));
+    const QString text = PrintedFolder::text(pdf);
+    CHECK(text.contains(QLatin1String("A short one")));
+    CHECK(text.count(QLatin1String("A reason that is so long")) == 1);
+    CHECK(text.contains(QLatin1String("and 3 more on record")));
+}
+
 TEST_CASE("What is closed, and what nothing stands against, gets no tag")
 {
     const WingProject project;
