@@ -6145,10 +6145,6 @@
         <translation>Es liegt keine Wägung zugrunde: Jede Summe enthält nur, was die Beladung selbst nennt, und eine Leermasse darunter ist geschätzt.</translation>
     </message>
     <message>
-        <source>{0}: {1} {2} at {3} {4}</source>
-        <translation>{0}: {1} {2} bei {3} {4}</translation>
-    </message>
-    <message>
         <source>What was to be changed is not there any more.</source>
         <translation>Was geändert werden sollte, ist nicht mehr da.</translation>
     </message>
@@ -7683,6 +7679,10 @@
     <message>
         <source>{0} points are open; {1} of them are named here.</source>
         <translation>Offen sind {0} Punkte; {1} davon sind hier genannt.</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2}</source>
+        <translation>{0}: {1} bei {2}</translation>
     </message>
 </context>
 <context>

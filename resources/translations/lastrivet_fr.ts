@@ -6145,10 +6145,6 @@
         <translation>Aucune pesée ne sert de base&#xa0;: chaque somme ne contient que ce que le chargement nomme lui-même, et une masse à vide qui y figure est une estimation.</translation>
     </message>
     <message>
-        <source>{0}: {1} {2} at {3} {4}</source>
-        <translation>{0}&#xa0;: {1} {2} à {3} {4}</translation>
-    </message>
-    <message>
         <source>What was to be changed is not there any more.</source>
         <translation>Ce qui devait être modifié n’est plus là.</translation>
     </message>
@@ -7683,6 +7679,10 @@
     <message>
         <source>{0} points are open; {1} of them are named here.</source>
         <translation>{0} points sont en suspens&#xa0;; {1} d’entre eux sont nommés ici.</translation>
+    </message>
+    <message>
+        <source>{0}: {1} at {2}</source>
+        <translation>{0}&#xa0;: {1} à {2}</translation>
     </message>
 </context>
 <context>

@@ -267,17 +267,23 @@ QString loadsIn(const Wording &words, const WeightReport &report, const balance:
     return words.listed(lines);
 }
 
+/// No line ends between a figure and its unit.
+std::string withUnit(const QString &value, std::string_view unit)
+{
+    return value.toStdString() + "\u00a0" + std::string(unit);
+}
+
 /// The name, and a line for each load with its weight and arm.
 QString namedLoads(const Wording &words, const WeightReport &report,
                    const WeightReport::Case &loading)
 {
     QStringList lines{asIs(loading.name)};
     for (const balance::Item &item : loading.items)
-        lines << words.text("{0}: {1} {2} at {3} {4}",
-                            {item.name, figure(words, item.weight, weightDecimals).toStdString(),
-                             std::string(word(report.units.weight)),
-                             figure(words, item.arm, armDecimals(report.units)).toStdString(),
-                             std::string(word(report.units.arm))});
+        lines << words.text(
+            "{0}: {1} at {2}",
+            {item.name,
+             withUnit(figure(words, item.weight, weightDecimals), word(report.units.weight)),
+             withUnit(figure(words, item.arm, armDecimals(report.units)), word(report.units.arm))});
     return lines.join(QLatin1Char('\n'));
 }
 
