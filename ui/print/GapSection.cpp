@@ -75,7 +75,7 @@ void drawClosedWithGaps(Pages &pages, const Packet &packet)
     for (const FrontPages::ClosedWithGaps &gaps : packet.front.closed_with_gaps) {
         QStringList missing;
         for (const Message &message : gaps.missing)
-            missing << words.text(message);
+            missing << words.sentence(message);
         QString title = asIs(gaps.title);
         if (!gaps.in_region)
             title += QLatin1Char('\n') + words.text("elsewhere in the aircraft");

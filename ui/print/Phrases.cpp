@@ -7,11 +7,12 @@ namespace lastrivet::print {
 QString rangeOf(const Wording &words, const std::optional<double> &least,
                 const std::optional<double> &most)
 {
+    // Spaces at which no line ends: half a range in a narrow column reads as a limit of its own.
     if (least && most)
-        return words.number(*least) + QStringLiteral(" – ") + words.number(*most);
+        return words.number(*least) + QStringLiteral("\u00a0–\u00a0") + words.number(*most);
     if (least)
-        return QStringLiteral("≥ ") + words.number(*least);
-    return most ? QStringLiteral("≤ ") + words.number(*most) : QString();
+        return QStringLiteral("≥\u00a0") + words.number(*least);
+    return most ? QStringLiteral("≤\u00a0") + words.number(*most) : QString();
 }
 
 QString torqueIn(const Wording &words, const packet::FastenerEntry &fastener)

@@ -140,6 +140,28 @@ TEST_CASE("The table of torques prints what counts, and a wrench out of calibrat
     CHECK(text.contains(QLatin1String("not in calibration")));
 }
 
+TEST_CASE("Limits of a torque stand on one line, however narrow their column")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    REQUIRE(packet.fasteners.size() == 1);
+    packet.fasteners[0].torque_min = 1000;
+    packet.fasteners[0].torque_max = 1400;
+    CHECK(PrintedFolder::text(folder.print(packet)).contains(QStringLiteral("1000 – 1400")));
+}
+
+TEST_CASE("What was missing at a closing with gaps begins with a capital, whichever it was")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet::FrontPages::ClosedWithGaps gaps;
+    gaps.title = "Strut";
+    gaps.missing = {{"no document on record in which the maker names it as closed", {}}};
+    packet.front.closed_with_gaps = {gaps};
+    const QString text = PrintedFolder::text(folder.print(packet));
+    CHECK(text.contains(QLatin1String("No document on record")));
+}
+
 TEST_CASE("The boxes inside stand in the packet with their day and whether somebody signed")
 {
     const PrintedFolder folder;
