@@ -22,6 +22,10 @@ constexpr double leastOfCutRow = points(240);
 /// A row that names others is not said again where that would take much of the next page.
 constexpr double highestRowSaidAgain = points(60);
 
+/// A heading with one row below it at the foot of a page reads as if that were all; so low, two
+/// rows stand there or none.
+constexpr double highestOfFirstTwo = points(60);
+
 /// Of a text across the table, which is cut wherever a page ends: some lines.
 constexpr double leastOfAcross = points(40);
 
@@ -42,8 +46,8 @@ double leastOf(const Table &table, std::size_t row, double height)
 }
 
 /// What must stand on one page with a row: a row that names or leads to others must not stand alone
-/// at the foot of a page, nor the last row, which often is a sum, at the top of one; nor what is
-/// kept behind the table.
+/// at the foot of a page, nor the first one, nor the last row, which often is a sum, at the top of
+/// one; nor what is kept behind the table.
 template <class HeightOf>
 double keptBelow(const Table &table, std::size_t row, const HeightOf &heightOf)
 {
@@ -51,7 +55,10 @@ double keptBelow(const Table &table, std::size_t row, const HeightOf &heightOf)
     if (next == table.rows.size())
         return heightOf(row) + table.kept_behind <= highestWholeRow ? table.kept_behind : 0;
     const bool isBeforeLast = row > 0 && next + 1 == table.rows.size();
-    if (!table.rows[row].is_group && !table.rows[row].is_with_next && !isBeforeLast)
+    const bool isFirstOfTwo =
+        row == 0 && heightOf(row) <= highestOfFirstTwo && heightOf(next) <= highestOfFirstTwo;
+    if (!table.rows[row].is_group && !table.rows[row].is_with_next && !isBeforeLast &&
+        !isFirstOfTwo)
         return 0;
     const double following = ruleBelow(table, row) + leastOf(table, next, heightOf(next));
     const double all = following + keptBelow(table, next, heightOf);

@@ -55,8 +55,8 @@ struct Table {
 };
 
 void drawTable(Pages &pages, const Table &table);
-/// Height of the head and the first row, of a row to be cut a part: what must not be torn from a
-/// heading above.
+/// Height of the head and the first row, or two low ones, of a row to be cut a part: what must not
+/// be torn from a heading above.
 double leastHeightOf(const Table &table, double width);
 /// Height of the whole table where no page ends within it.
 double wholeHeightOf(const Table &table, double width);

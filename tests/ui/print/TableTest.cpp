@@ -106,6 +106,26 @@ TEST_CASE("A heading stays with its table's first row, however high that is")
     }
 }
 
+TEST_CASE("A heading does not stand over a single row at the foot of a page")
+{
+    const PrintedFolder folder;
+    int torn = 0;
+    int together = 0;
+    for (int above = 40; above < 55; ++above) {
+        INFO(above);
+        const QStringList pages = printed(folder.path("table.pdf"), tableOf(5), above);
+        if (!pages.first().contains(QStringLiteral("Heading"))) {
+            CHECK(pages.last().contains(QStringLiteral("Heading")));
+            ++together;
+            continue;
+        }
+        CHECK(pages.first().contains(QStringLiteral("row 2.")));
+        torn += pages.size() == 2 ? 1 : 0;
+    }
+    CHECK(torn > 0);
+    CHECK(together > 0);
+}
+
 TEST_CASE("A row that takes most of a page is cut, and the head stands on each page")
 {
     const PrintedFolder folder;
