@@ -7684,6 +7684,10 @@
         <source>{0}: {1} at {2}</source>
         <translation>{0}: {1} bei {2}</translation>
     </message>
+    <message>
+        <source>looked at: {0}</source>
+        <translation>angesehen: {0}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

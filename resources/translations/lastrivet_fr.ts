@@ -7684,6 +7684,10 @@
         <source>{0}: {1} at {2}</source>
         <translation>{0}&#xa0;: {1} à {2}</translation>
     </message>
+    <message>
+        <source>looked at: {0}</source>
+        <translation>examiné&#xa0;: {0}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

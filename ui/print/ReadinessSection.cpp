@@ -8,6 +8,8 @@
 #include "ui/print/Pages.h"
 #include "ui/print/SignedTable.h"
 
+#include <cstdint>
+#include <string>
 #include <utility>
 
 namespace lastrivet::print {
@@ -130,11 +132,24 @@ Table::Row findingRow(const Wording &words, const Standing::Finding &finding)
             isMust ? Table::Bar::Must : Table::Bar::Should};
 }
 
+/// What came of a rule, and of how much: "met (7 measurements)". Where something was found its
+/// count comes first, since "not met (7 measurements)" would read as if none of them were.
+QString outcomeIn(const Wording &words, const Standing::RuleLine &line)
+{
+    const QString outcome = words.text(readiness::inWords(line.outcome));
+    if (line.outcome == readiness::Outcome::NothingOnRecord)
+        return outcome;
+    const QString lookedAt = words.text(line.looked_at);
+    if (line.findings.empty())
+        return outcome + QStringLiteral(" (") + lookedAt + QLatin1Char(')');
+    const std::string found = words.number(std::int64_t(line.findings.size())).toStdString();
+    return words.text("{0}: {1}", {outcome.toStdString(), found}) + QLatin1Char('\n') +
+           words.text("looked at: {0}", {lookedAt.toStdString()});
+}
+
 void addRule(Table &table, const Wording &words, const Standing::RuleLine &line)
 {
-    QString outcome = words.text(readiness::inWords(line.outcome));
-    if (line.outcome != readiness::Outcome::NothingOnRecord)
-        outcome += QStringLiteral(" (") + words.text(line.looked_at) + QLatin1Char(')');
+    const QString outcome = outcomeIn(words, line);
     const bool isBold = line.outcome == readiness::Outcome::NotMet;
     table.rows.push_back({{{outcome, markOf(line.outcome), isBold},
                            {words.sentence(line.demand), Mark::None, isBold}}});

@@ -43,20 +43,6 @@ TEST_CASE("On the front pages every grave point is named, and the rest counted b
         PrintedFolder::text(folder.print(packet)).contains(QLatin1String("are named here")));
 }
 
-TEST_CASE("Several closings have a sum of what keeps them open, a single one has none")
-{
-    const PrintedFolder folder;
-    packet::Packet packet = wingPacket();
-    REQUIRE(packet.front.to_close.size() == 1);
-    const auto printed = [&] { return PrintedFolder::text(folder.print(packet)).simplified(); };
-    CHECK_FALSE(printed().contains(QLatin1String("each point once")));
-    packet.front.to_close[0].musts = 21;
-    packet.front.to_close[0].shoulds = 2;
-    packet.front.to_close.resize(3, packet.front.to_close[0]);
-    CHECK(printed().contains(QLatin1String("In all 3 closings each point once")));
-    CHECK(printed().contains(QLatin1String("63 6")));
-}
-
 TEST_CASE("The front pages say what a bar before an open point means, where there is one")
 {
     const PrintedFolder folder;
@@ -138,28 +124,6 @@ TEST_CASE("The table of torques prints what counts, and a wrench out of calibrat
     CHECK(text.contains(QLatin1String("8, drag 2")));
     CHECK(text.contains(QLatin1String("6 net")));
     CHECK(text.contains(QLatin1String("not in calibration")));
-}
-
-TEST_CASE("Limits of a torque stand on one line, however narrow their column")
-{
-    const PrintedFolder folder;
-    packet::Packet packet = wingPacket();
-    REQUIRE(packet.fasteners.size() == 1);
-    packet.fasteners[0].torque_min = 1000;
-    packet.fasteners[0].torque_max = 1400;
-    CHECK(PrintedFolder::text(folder.print(packet)).contains(QStringLiteral("1000 – 1400")));
-}
-
-TEST_CASE("What was missing at a closing with gaps begins with a capital, whichever it was")
-{
-    const PrintedFolder folder;
-    packet::Packet packet = wingPacket();
-    packet::FrontPages::ClosedWithGaps gaps;
-    gaps.title = "Strut";
-    gaps.missing = {{"no document on record in which the maker names it as closed", {}}};
-    packet.front.closed_with_gaps = {gaps};
-    const QString text = PrintedFolder::text(folder.print(packet));
-    CHECK(text.contains(QLatin1String("No document on record")));
 }
 
 TEST_CASE("The boxes inside stand in the packet with their day and whether somebody signed")
