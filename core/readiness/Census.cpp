@@ -78,6 +78,18 @@ std::int64_t Census::innerClosings() const
     });
 }
 
+std::int64_t Census::squawks() const
+{
+    const auto isElsewhere = [&](const Blocker &blocker) {
+        const Squawk *squawk = blocker.rule == Rule::OpenSquawk
+                                   ? m_records.find(Id<Squawk>{blocker.record.id})
+                                   : nullptr;
+        return squawk && squawk->component_id && !reaches(squawk->component_id);
+    };
+    return onRecord().squawks +
+           std::count_if(m_closing.blockers.begin(), m_closing.blockers.end(), isElsewhere);
+}
+
 std::int64_t Census::builtDeviations() const
 {
     const Closing *own = m_records.find(m_closing.id);

@@ -23,6 +23,8 @@ public:
     /// Those among them whose signer is not the builder.
     std::int64_t signedByOthers() const;
     std::int64_t innerClosings() const;
+    /// Also those elsewhere whose repair needs access through here and that keep it open.
+    std::int64_t squawks() const;
     std::int64_t builtDeviations() const;
     /// Squawks, deviations and bulletins of the parts above those that are enclosed.
     std::int64_t filedAbove() const;

@@ -37,7 +37,7 @@ constexpr std::array<Question, ruleCount> inspectorsOrder{{
     {Rule::UndoneStep, "every step is done or dropped", "{0} step", "{0} steps",
      [](const Census &c) { return c.onRecord().steps; }},
     {Rule::OpenSquawk, "every squawk is verified or accepted", "{0} squawk", "{0} squawks",
-     [](const Census &c) { return c.onRecord().squawks; }},
+     [](const Census &c) { return c.squawks(); }},
     {Rule::UndecidedDeviation, "every deviation is decided", "{0} deviation", "{0} deviations",
      [](const Census &c) { return c.onRecord().deviations; }},
     {Rule::RejectedDeviationBuilt, "no rejected deviation is left as built", "{0} built",

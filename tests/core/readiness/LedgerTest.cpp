@@ -46,6 +46,15 @@ TEST_CASE("The ledger has every rule once and loses no blocker")
     CHECK(blockers == answer.closing(project.wingSkin)->blockers.size());
 }
 
+TEST_CASE("A squawk elsewhere that needs access through the reach is among those looked at")
+{
+    const WingProject project;
+    const LedgerLine squawks = lineOf(project, Rule::OpenSquawk);
+    // That of the rib, and that of the tail.
+    REQUIRE(squawks.blockers.size() == 2);
+    CHECK(squawks.looked_at == 2);
+}
+
 TEST_CASE("The ledger tells met from not met and from nothing on record")
 {
     const WingProject project;
