@@ -170,6 +170,20 @@ def certificate_texts(root):
             yield text.replace("\\", "\\\\").replace('"', '\\"')
 
 
+def quoted_texts(root):
+    """How the profiles count the major portion, and what they name as source where there is no document;
+    a paper looks them up by their text."""
+    marks = {"second-hand": " [second-hand]", "memory": " [from memory]"}
+    for file in sorted((root / "resources/profiles").glob("*.json")):
+        profile = json.loads(file.read_text(encoding="utf-8"))
+        texts = [rule["text"] for rule in profile["credit"]["rules"]]
+        for source in profile["sources"]:
+            if source["id"].startswith("trade-"):
+                texts += [source["title"], source["title"] + marks[source["mark"]]]
+        for text in texts:
+            yield text.replace("\\", "\\\\").replace('"', '\\"')
+
+
 def credit_texts(root):
     whole = json.loads((root / "resources/credit/tasks.json").read_text(encoding="utf-8"))
     for kind in whole["classes"]:
@@ -182,7 +196,7 @@ def main():
     root, output = Path(sys.argv[1]), Path(sys.argv[2])
     groups = {"Message": sorted(set(core_patterns(root)) | set(printed_patterns(root))
                                 | set(caution_texts(root)) | set(checklist_texts(root))
-                                | set(certificate_texts(root))),
+                                | set(certificate_texts(root)) | set(quoted_texts(root))),
               "Word": sorted(set(vocabulary(root))),
               "FieldName": sorted(set(field_names(root))),
               "Starter": sorted(set(starter_texts(root)) | set(credit_texts(root)))}

@@ -7688,6 +7688,62 @@
         <source>looked at: {0}</source>
         <translation>angesehen: {0}</translation>
     </message>
+    <message>
+        <source>Bought engines, propellers, wheels, brakes, instruments and standard hardware count neither way.</source>
+        <translation>Zugekaufte Motoren, Propeller, Räder, Bremsen, Instrumente und Normteile zählen für keine Seite.</translation>
+    </message>
+    <message>
+        <source>Bought engines, propellers, wheels, brakes, instruments and standard hardware count neither way; salvaged assemblies go to the maker.</source>
+        <translation>Zugekaufte Motoren, Propeller, Räder, Bremsen, Instrumente und Normteile zählen für keine Seite; wiederverwendete Baugruppen zählen für den Hersteller.</translation>
+    </message>
+    <message>
+        <source>Covering and painting count as fabrication.</source>
+        <translation>Bespannen und Lackieren zählen als Fertigung.</translation>
+    </message>
+    <message>
+        <source>Every row is one point in tenths, adding to exactly one; rows may be not applicable, rows may be added.</source>
+        <translation>Jede Zeile ist ein Punkt in Zehnteln, die zusammen genau eins ergeben; Zeilen dürfen entfallen, Zeilen dürfen dazukommen.</translation>
+    </message>
+    <message>
+        <source>From memory, no document seen</source>
+        <translation>Aus dem Gedächtnis, kein Dokument gesehen</translation>
+    </message>
+    <message>
+        <source>From memory, no document seen [from memory]</source>
+        <translation>Aus dem Gedächtnis, kein Dokument gesehen</translation>
+    </message>
+    <message>
+        <source>Not every piece has to be made by the builder: work on a representative number of the pieces in a row earns the tick.</source>
+        <translation>Nicht jedes Stück muss der Erbauer fertigen: Arbeit an einer repräsentativen Zahl der Stücke einer Zeile bringt das Häkchen.</translation>
+    </message>
+    <message>
+        <source>Paid help moves points out of the builder&apos;s columns; log it before it is used.</source>
+        <translation>Bezahlte Hilfe nimmt Punkte aus den Spalten des Erbauers; sie ist einzutragen, bevor sie in Anspruch genommen wird.</translation>
+    </message>
+    <message>
+        <source>Practice of the trade, from builders&apos; and inspectors&apos; accounts; no published standard</source>
+        <translation>Übung des Handwerks, nach Berichten von Erbauern und Prüfern; keine veröffentlichte Norm</translation>
+    </message>
+    <message>
+        <source>Practice of the trade, from builders&apos; and inspectors&apos; accounts; no published standard [second-hand]</source>
+        <translation>Übung des Handwerks, nach Berichten von Erbauern und Prüfern; keine veröffentlichte Norm [aus zweiter Hand]</translation>
+    </message>
+    <message>
+        <source>Tasks count, hours do not.</source>
+        <translation>Aufgaben zählen, Stunden nicht.</translation>
+    </message>
+    <message>
+        <source>The major portion is made and put together by people who build for their own education or recreation alone.</source>
+        <translation>Den überwiegenden Teil fertigen und montieren Menschen, die nur zur eigenen Bildung oder Erholung bauen.</translation>
+    </message>
+    <message>
+        <source>The majority of the work is the builder&apos;s own.</source>
+        <translation>Der größere Teil der Arbeit ist die des Erbauers selbst.</translation>
+    </message>
+    <message>
+        <source>The share is the builder&apos;s two columns over all four.</source>
+        <translation>Der Anteil ist die Summe der beiden Spalten des Erbauers durch die aller vier.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7688,6 +7688,62 @@
         <source>looked at: {0}</source>
         <translation>examiné&#xa0;: {0}</translation>
     </message>
+    <message>
+        <source>Bought engines, propellers, wheels, brakes, instruments and standard hardware count neither way.</source>
+        <translation>Les moteurs, hélices, roues, freins, instruments et pièces normalisées achetés ne comptent pour personne.</translation>
+    </message>
+    <message>
+        <source>Bought engines, propellers, wheels, brakes, instruments and standard hardware count neither way; salvaged assemblies go to the maker.</source>
+        <translation>Les moteurs, hélices, roues, freins, instruments et pièces normalisées achetés ne comptent pour personne&#xa0;; les ensembles récupérés comptent pour le fabricant.</translation>
+    </message>
+    <message>
+        <source>Covering and painting count as fabrication.</source>
+        <translation>L’entoilage et la peinture comptent comme fabrication.</translation>
+    </message>
+    <message>
+        <source>Every row is one point in tenths, adding to exactly one; rows may be not applicable, rows may be added.</source>
+        <translation>Chaque ligne vaut un point en dixièmes, dont la somme fait exactement un&#xa0;; des lignes peuvent être sans objet, des lignes peuvent être ajoutées.</translation>
+    </message>
+    <message>
+        <source>From memory, no document seen</source>
+        <translation>De mémoire, aucun document vu</translation>
+    </message>
+    <message>
+        <source>From memory, no document seen [from memory]</source>
+        <translation>De mémoire, aucun document vu</translation>
+    </message>
+    <message>
+        <source>Not every piece has to be made by the builder: work on a representative number of the pieces in a row earns the tick.</source>
+        <translation>Le constructeur n’a pas à faire chaque pièce&#xa0;: le travail sur un nombre représentatif des pièces d’une ligne vaut la coche.</translation>
+    </message>
+    <message>
+        <source>Paid help moves points out of the builder&apos;s columns; log it before it is used.</source>
+        <translation>L’aide payée retire des points des colonnes du constructeur&#xa0;; l’inscrire avant d’y recourir.</translation>
+    </message>
+    <message>
+        <source>Practice of the trade, from builders&apos; and inspectors&apos; accounts; no published standard</source>
+        <translation>Pratique du métier, d’après des récits de constructeurs et d’inspecteurs&#xa0;; aucune norme publiée</translation>
+    </message>
+    <message>
+        <source>Practice of the trade, from builders&apos; and inspectors&apos; accounts; no published standard [second-hand]</source>
+        <translation>Pratique du métier, d’après des récits de constructeurs et d’inspecteurs&#xa0;; aucune norme publiée [de seconde main]</translation>
+    </message>
+    <message>
+        <source>Tasks count, hours do not.</source>
+        <translation>Les tâches comptent, pas les heures.</translation>
+    </message>
+    <message>
+        <source>The major portion is made and put together by people who build for their own education or recreation alone.</source>
+        <translation>La majeure partie est fabriquée et assemblée par des personnes qui construisent uniquement pour leur propre instruction ou leur loisir.</translation>
+    </message>
+    <message>
+        <source>The majority of the work is the builder&apos;s own.</source>
+        <translation>La plus grande part du travail est celle du constructeur lui-même.</translation>
+    </message>
+    <message>
+        <source>The share is the builder&apos;s two columns over all four.</source>
+        <translation>La part est celle des deux colonnes du constructeur sur les quatre.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

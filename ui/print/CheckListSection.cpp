@@ -3,6 +3,7 @@
 #include "ui/print/PacketSections.h"
 
 #include "ui/print/Pages.h"
+#include "ui/print/Phrases.h"
 #include "ui/print/Table.h"
 #include "ui/print/TextBlock.h"
 
@@ -73,7 +74,7 @@ Table::Row rowOf(const Wording &words, Sources &sources, const packet::CheckList
              builder,
              {QString(), Mark::EmptyBox},
              {},
-             {sources.numberOf(asIs(line.source))}},
+             {sources.numberOf(sourceIn(words, line.source))}},
             Table::Bar::None,
             false,
             roomToWrite};

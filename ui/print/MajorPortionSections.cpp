@@ -6,6 +6,7 @@
 #include "ui/print/Facts.h"
 #include "ui/print/Pages.h"
 #include "ui/print/PhotoRows.h"
+#include "ui/print/Phrases.h"
 #include "ui/print/SquawkRows.h"
 #include "ui/print/Table.h"
 
@@ -158,7 +159,9 @@ void drawPortionVerdict(Pages &pages, const MajorPortion &form)
     drawNotice(pages, words.text("By the builder's own figures; the authority decides"),
                sentences.join(QLatin1Char(' ')));
     for (const MajorPortion::Rule &rule : form.rules)
-        pages.text(words.text("{0} ({1})", {rule.text, rule.source}), Size::Small);
+        pages.text(words.text("{0} ({1})", {words.text(rule.text).toStdString(),
+                                            sourceIn(words, rule.source).toStdString()}),
+                   Size::Small);
 }
 
 void drawPortionForm(Pages &pages, const MajorPortion &form, int level)

@@ -15,6 +15,11 @@ QString rangeOf(const Wording &words, const std::optional<double> &least,
     return most ? QStringLiteral("≤\u00a0") + words.number(*most) : QString();
 }
 
+QString sourceIn(const Wording &words, const std::string &source)
+{
+    return source.empty() ? QString() : words.text(source);
+}
+
 QString torqueIn(const Wording &words, const packet::FastenerEntry &fastener)
 {
     if (!fastener.torque_value)

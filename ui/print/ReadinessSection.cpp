@@ -6,6 +6,7 @@
 #include "ui/print/Facts.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
+#include "ui/print/Phrases.h"
 #include "ui/print/SignedTable.h"
 
 #include <cstdint>
@@ -93,7 +94,7 @@ void drawHoldPoints(Pages &pages, const Standing &standing)
                                 Mark::None, false},
                                {words.text(packet::inWords(line.signer_role))},
                                standingOf(words, line),
-                               {asIs(line.source)}}});
+                               {sourceIn(words, line.source)}}});
     pages.smallHeading(words.text("Hold points"), leastHeightOf(table, pages.body().width()));
     if (table.rows.empty())
         pages.text(words.text("This closing has no hold point."), Size::Small);

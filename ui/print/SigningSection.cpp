@@ -8,6 +8,7 @@
 #include "ui/print/Cautions.h"
 #include "ui/print/Mark.h"
 #include "ui/print/Pages.h"
+#include "ui/print/Phrases.h"
 #include "ui/print/Table.h"
 
 #include <algorithm>
@@ -250,7 +251,7 @@ Block blockToSign(const Pages &pages, const Standing::HoldPointLine &point, cons
 {
     const Wording &words = pages.wording();
     const double width = pages.body().width() - 2 * frameSide;
-    const QString source = asIs(point.source);
+    const QString source = sourceIn(words, point.source);
     return {point.signer_role == SignerRole::Builder ? Block::Form::Builder : Block::Form::Visitor,
             TextBlock(titleOf(words, point), Size::Body, width, true),
             TextBlock(source.isEmpty() ? subject : subject + QLatin1Char('\n') + source,

@@ -4,6 +4,7 @@
 
 #include "core/profiles/ProfileLibrary.h"
 #include "ui/print/Language.h"
+#include "ui/print/Phrases.h"
 
 #include <catch2/catch.hpp>
 
@@ -99,6 +100,12 @@ TEST_CASE("Cautions, lists and documents of the profiles that come with the prog
                 INFO(document.title);
                 CHECK(words.text(document.title).toStdString() != document.title);
             }
+            for (const Profile::CreditRule &rule : profile.credit.rules) {
+                INFO(rule.text);
+                CHECK(words.text(rule.text).toStdString() != rule.text);
+            }
+            const std::string practice = profile.citation("trade-practice", Mark::SecondHand);
+            CHECK(print::sourceIn(words, practice).toStdString() != practice);
             for (const Profile::Checklist &list : profile.checklists) {
                 for (const auto &line : list.items) {
                     INFO(line.item);
@@ -106,6 +113,8 @@ TEST_CASE("Cautions, lists and documents of the profiles that come with the prog
                 }
             }
         }
+        CHECK(print::sourceIn(words, "Handbook 7, page 3") == QStringLiteral("Handbook 7, page 3"));
+        CHECK(print::sourceIn(words, {}).isEmpty());
         CHECK(words.text("A caution of one's own.") == QStringLiteral("A caution of one's own."));
     }
 }
