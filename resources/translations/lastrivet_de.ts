@@ -20103,33 +20103,51 @@
 </context>
 <context>
     <name>lastrivet::ui::StandingPanel</name>
-    <message>
+    <message numerus="yes">
         <source>stay open, work left</source>
-        <translation>bleiben offen, noch Arbeit</translation>
+        <translation>
+            <numerusform>bleibt offen, noch Arbeit</numerusform>
+            <numerusform>bleiben offen, noch Arbeit</numerusform>
+        </translation>
     </message>
     <message>
         <source>nothing on record against closing</source>
         <translation>nichts verzeichnet gegen das Schließen</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>closed</source>
-        <translation>geschlossen</translation>
+        <translation>
+            <numerusform>geschlossen</numerusform>
+            <numerusform>geschlossen</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>closed with gaps</source>
-        <translation>mit Lücken geschlossen</translation>
+        <translation>
+            <numerusform>mit Lücken geschlossen</numerusform>
+            <numerusform>mit Lücken geschlossen</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>not begun</source>
-        <translation>nicht begonnen</translation>
+        <translation>
+            <numerusform>nicht begonnen</numerusform>
+            <numerusform>nicht begonnen</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>stay open, wait for somebody from outside</source>
-        <translation>bleiben offen, warten auf jemanden von außen</translation>
+        <translation>
+            <numerusform>bleibt offen, wartet auf jemanden von außen</numerusform>
+            <numerusform>bleiben offen, warten auf jemanden von außen</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>stay open, wait for your signature</source>
-        <translation>bleiben offen, warten auf Ihre Unterschrift</translation>
+        <translation>
+            <numerusform>bleibt offen, wartet auf Ihre Unterschrift</numerusform>
+            <numerusform>bleiben offen, warten auf Ihre Unterschrift</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -1028,6 +1028,51 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::StandingPanel</name>
+    <message numerus="yes">
+        <source>stay open, work left</source>
+        <translation>
+            <numerusform>stays open, work left</numerusform>
+            <numerusform>stay open, work left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stay open, wait for somebody from outside</source>
+        <translation>
+            <numerusform>stays open, waits for somebody from outside</numerusform>
+            <numerusform>stay open, wait for somebody from outside</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>stay open, wait for your signature</source>
+        <translation>
+            <numerusform>stays open, waits for your signature</numerusform>
+            <numerusform>stay open, wait for your signature</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>closed</source>
+        <translation>
+            <numerusform>closed</numerusform>
+            <numerusform>closed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>closed with gaps</source>
+        <translation>
+            <numerusform>closed with gaps</numerusform>
+            <numerusform>closed with gaps</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>not begun</source>
+        <translation>
+            <numerusform>not begun</numerusform>
+            <numerusform>not begun</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::TodayPage</name>
     <message numerus="yes">
         <source>After a merge, %n things are to decide</source>

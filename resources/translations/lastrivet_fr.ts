@@ -20103,33 +20103,51 @@
 </context>
 <context>
     <name>lastrivet::ui::StandingPanel</name>
-    <message>
+    <message numerus="yes">
         <source>stay open, work left</source>
-        <translation>restent ouvertes, du travail reste</translation>
+        <translation>
+            <numerusform>reste ouverte, du travail reste</numerusform>
+            <numerusform>restent ouvertes, du travail reste</numerusform>
+        </translation>
     </message>
     <message>
         <source>nothing on record against closing</source>
         <translation>rien d’inscrit contre la fermeture</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>closed</source>
-        <translation>fermées</translation>
+        <translation>
+            <numerusform>fermée</numerusform>
+            <numerusform>fermées</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>closed with gaps</source>
-        <translation>fermées avec lacunes</translation>
+        <translation>
+            <numerusform>fermée avec lacunes</numerusform>
+            <numerusform>fermées avec lacunes</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>not begun</source>
-        <translation>pas commencées</translation>
+        <translation>
+            <numerusform>pas commencée</numerusform>
+            <numerusform>pas commencées</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>stay open, wait for somebody from outside</source>
-        <translation>restent ouvertes, attendent quelqu’un du dehors</translation>
+        <translation>
+            <numerusform>reste ouverte, attend quelqu’un du dehors</numerusform>
+            <numerusform>restent ouvertes, attendent quelqu’un du dehors</numerusform>
+        </translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>stay open, wait for your signature</source>
-        <translation>restent ouvertes, attendent votre signature</translation>
+        <translation>
+            <numerusform>reste ouverte, attend votre signature</numerusform>
+            <numerusform>restent ouvertes, attendent votre signature</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -41,15 +41,19 @@ void StandingPanel::show(const today::Tally &tally)
         delete item;
     }
     using enum readiness::State;
-    addLine(Hold, true, tally.must_stay_open - tally.wait_for_signature,
-            tr("stay open, work left"));
-    addLine(ReadyToInspect, true, tally.wait_for_signature - tally.wait_for_own,
-            tr("stay open, wait for somebody from outside"));
-    addLine(ReadyToSign, true, tally.wait_for_own, tr("stay open, wait for your signature"));
+    const std::int64_t held = tally.must_stay_open - tally.wait_for_signature;
+    const std::int64_t others = tally.wait_for_signature - tally.wait_for_own;
+    // The count stands beside its words, which bend with it all the same.
+    addLine(Hold, true, held, tr("stay open, work left", nullptr, int(held)));
+    addLine(ReadyToInspect, true, others,
+            tr("stay open, wait for somebody from outside", nullptr, int(others)));
+    addLine(ReadyToSign, true, tally.wait_for_own,
+            tr("stay open, wait for your signature", nullptr, int(tally.wait_for_own)));
     addLine(Clear, true, tally.clear, tr("nothing on record against closing"));
-    addLine(Closed, true, tally.closed, tr("closed"));
-    addLine(ClosedEarly, true, tally.closed_early, tr("closed with gaps"));
-    addLine(Hold, false, tally.not_begun, tr("not begun"));
+    addLine(Closed, true, tally.closed, tr("closed", nullptr, int(tally.closed)));
+    addLine(ClosedEarly, true, tally.closed_early,
+            tr("closed with gaps", nullptr, int(tally.closed_early)));
+    addLine(Hold, false, tally.not_begun, tr("not begun", nullptr, int(tally.not_begun)));
 }
 
 void StandingPanel::addLine(readiness::State state, bool begun, std::int64_t count,

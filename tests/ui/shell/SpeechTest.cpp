@@ -108,6 +108,9 @@ TEST_CASE("The program speaks what was chosen, with days and numbers of that lan
         speech.speak(QStringLiteral("fr"));
         CHECK(QLocale().language() == QLocale::French);
         CHECK(QCoreApplication::translate("QPlatformTheme", "Cancel") == QStringLiteral("Annuler"));
+        CHECK(QCoreApplication::translate("lastrivet::ui::StandingPanel", "stay open, work left",
+                                          nullptr,
+                                          1) == QStringLiteral("reste ouverte, du travail reste"));
         speech.speak(QStringLiteral("en"));
         CHECK(squawks(1) == QStringLiteral("1 squawk"));
         CHECK(squawks(1234) == QStringLiteral("1,234 squawks"));
