@@ -36,7 +36,7 @@ Drawn drawn(const print::Outline &outline, int linesAbove)
     const PrintedFolder folder;
     const auto place = folder.path("contents.pdf");
     const print::Wording words;
-    Drawn drawn;
+    Drawn result;
     QFile file(QString::fromStdString(place.string()));
     REQUIRE(file.open(QIODevice::WriteOnly));
     {
@@ -44,12 +44,12 @@ Drawn drawn(const print::Outline &outline, int linesAbove)
         for (int line = 0; line < linesAbove; ++line)
             pages.text(QStringLiteral("above"));
         print::drawContents(pages);
-        drawn.links = pages.links();
-        drawn.body = pages.body();
+        result.links = pages.links();
+        result.body = pages.body();
     }
     file.close();
-    drawn.pages = PrintedFolder::pageTexts(place);
-    return drawn;
+    result.pages = PrintedFolder::pageTexts(place);
+    return result;
 }
 
 bool isBehind(const print::Link &link, const print::Link &before)

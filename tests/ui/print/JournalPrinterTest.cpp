@@ -25,17 +25,13 @@ packet::JournalReport reportOfOne()
     part.name = verbatim("LW-B3");
     part.kind = RowChange::Insert;
     part.fields = {name};
-    packet::JournalReport::Entry entry;
-    entry.row.seq = 1;
-    entry.row.who = "Berta Builder";
-    entry.row.label = "Bay made";
-    entry.at = *Moment::parse("2026-03-14T15:20");
-    entry.records = {part};
-    packet::JournalReport report;
-    report.as_of = *Moment::parse("2026-03-14");
-    report.rows_in_all = 1;
-    report.entries = {entry};
-    return report;
+    JournalEntry row;
+    row.seq = 1;
+    row.who = "Berta Builder";
+    row.label = "Bay made";
+    const packet::JournalReport::Entry entry{
+        row, *Moment::parse("2026-03-14T15:20"), {}, false, {}, {part}};
+    return {{}, *Moment::parse("2026-03-14"), {}, 1, {entry}, {}};
 }
 
 } // namespace
