@@ -4641,10 +4641,6 @@
         <translation>wartet auf: {0}</translation>
     </message>
     <message>
-        <source>{0} earlier changes are in the inspection packet.</source>
-        <translation>{0} frühere Änderungen stehen in der Prüfmappe.</translation>
-    </message>
-    <message>
         <source>{0} of {1}</source>
         <translation>{0} vom {1}</translation>
     </message>
@@ -5403,10 +5399,6 @@
     <message>
         <source>Equipment on board</source>
         <translation>Ausrüstung an Bord</translation>
-    </message>
-    <message>
-        <source>Equipment that was fitted or removed since the weighing has no weight or no arm on record: {0} items are not in the sum.</source>
-        <translation>Ausrüstung, die seit der Wägung ein- oder ausgebaut wurde, hat keine Masse oder keinen Hebelarm verzeichnet: {0} Posten sind nicht in der Summe.</translation>
     </message>
     <message>
         <source>Fuel</source>
@@ -6331,10 +6323,6 @@
     <message>
         <source>take in the maker&apos;s document and link it</source>
         <translation>das Dokument des Herstellers aufnehmen und verknüpfen</translation>
-    </message>
-    <message>
-        <source>{0} more findings are in the inspection packet.</source>
-        <translation>{0} weitere Feststellungen stehen in der Prüfmappe.</translation>
     </message>
     <message>
         <source>{0} more, all in the sections below.</source>
@@ -7743,6 +7731,18 @@
     <message>
         <source>The share is the builder&apos;s two columns over all four.</source>
         <translation>Der Anteil ist die Summe der beiden Spalten des Erbauers durch die aller vier.</translation>
+    </message>
+    <message>
+        <source>Earlier changes, in the inspection packet: {0}.</source>
+        <translation>Frühere Änderungen, in der Prüfmappe: {0}.</translation>
+    </message>
+    <message>
+        <source>More findings, in the inspection packet: {0}.</source>
+        <translation>Weitere Feststellungen, in der Prüfmappe: {0}.</translation>
+    </message>
+    <message>
+        <source>Of equipment fitted or removed since the weighing, items that are not in the sum, without weight or arm on record: {0}.</source>
+        <translation>Von der seit der Wägung ein- oder ausgebauten Ausrüstung nicht in der Summe, weil Masse oder Hebelarm nicht verzeichnet ist, Posten: {0}.</translation>
     </message>
 </context>
 <context>

@@ -4130,7 +4130,7 @@
     </message>
     <message>
         <source>and {0} more on record</source>
-        <translation>et {0} de plus inscrits</translation>
+        <translation>et {0} de plus au dossier</translation>
     </message>
     <message>
         <source>calibration due {0}</source>
@@ -4639,10 +4639,6 @@
     <message>
         <source>waits for: {0}</source>
         <translation>attend&#xa0;: {0}</translation>
-    </message>
-    <message>
-        <source>{0} earlier changes are in the inspection packet.</source>
-        <translation>{0} modifications antérieures sont dans le dossier d’inspection.</translation>
     </message>
     <message>
         <source>{0} of {1}</source>
@@ -5403,10 +5399,6 @@
     <message>
         <source>Equipment on board</source>
         <translation>Équipement à bord</translation>
-    </message>
-    <message>
-        <source>Equipment that was fitted or removed since the weighing has no weight or no arm on record: {0} items are not in the sum.</source>
-        <translation>De l’équipement monté ou démonté depuis la pesée n’a ni masse ni bras de levier enregistrés&#xa0;: {0} éléments ne sont pas dans la somme.</translation>
     </message>
     <message>
         <source>Fuel</source>
@@ -6331,10 +6323,6 @@
     <message>
         <source>take in the maker&apos;s document and link it</source>
         <translation>ajouter le document du fabricant et le lier</translation>
-    </message>
-    <message>
-        <source>{0} more findings are in the inspection packet.</source>
-        <translation>{0} autres constatations sont dans le dossier d’inspection.</translation>
     </message>
     <message>
         <source>{0} more, all in the sections below.</source>
@@ -7743,6 +7731,18 @@
     <message>
         <source>The share is the builder&apos;s two columns over all four.</source>
         <translation>La part est celle des deux colonnes du constructeur sur les quatre.</translation>
+    </message>
+    <message>
+        <source>Earlier changes, in the inspection packet: {0}.</source>
+        <translation>Modifications antérieures, dans le dossier d’inspection&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>More findings, in the inspection packet: {0}.</source>
+        <translation>Autres constatations, dans le dossier d’inspection&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>Of equipment fitted or removed since the weighing, items that are not in the sum, without weight or arm on record: {0}.</source>
+        <translation>De l’équipement monté ou démonté depuis la pesée, éléments qui ne sont pas dans la somme, sans masse ou bras de levier inscrits&#xa0;: {0}.</translation>
     </message>
 </context>
 <context>

@@ -141,7 +141,7 @@ void drawTouched(Pages &pages, const ChangesSince &changes, const Room &room)
     const std::size_t more = earlierThanShown(changes, room);
     if (more > 0)
         pages.text(
-            words.text("{0} earlier changes are in the inspection packet.", {std::to_string(more)}),
+            words.text("Earlier changes, in the inspection packet: {0}.", {std::to_string(more)}),
             Size::Small, true);
 }
 
@@ -181,7 +181,7 @@ void drawFindings(Pages &pages, const ChangesSince &changes, const Room &room)
                        leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
     if (changes.findings.size() > mostFindings)
-        pages.text(words.text("{0} more findings are in the inspection packet.",
+        pages.text(words.text("More findings, in the inspection packet: {0}.",
                               {std::to_string(changes.findings.size() - mostFindings)}),
                    Size::Small, true);
 }

@@ -158,8 +158,8 @@ void drawEmpty(Pages &pages, const WeightReport &report)
         pages.text(words.text("The centre of gravity lies at {0} % of the mean aerodynamic chord.",
                               {figure(words, *report.percent_mac, 1).toStdString()}));
     if (!report.empty->without_weight.empty())
-        pages.text(words.text("Equipment that was fitted or removed since the weighing has no "
-                              "weight or no arm on record: {0} items are not in the sum.",
+        pages.text(words.text("Of equipment fitted or removed since the weighing, items that are "
+                              "not in the sum, without weight or arm on record: {0}.",
                               {std::to_string(report.empty->without_weight.size())}));
 }
 

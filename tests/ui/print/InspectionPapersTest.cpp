@@ -165,10 +165,11 @@ TEST_CASE("What changed since a signature stands on one page, however much it wa
             print::printChanges(*changes, imprintOfTest(), folder.pictures(), {paper, {}}, file));
         CHECK(pages(file) == QStringLiteral("1"));
         const QString text = PrintedFolder::text(file).simplified();
-        for (const char *words : {"Signed by Ines Inspector (No. 77)", "earlier changes are in",
-                                  "Report of the visit: R-17", "3 photographs taken since, not",
-                                  "Findings inside, and what became of them",
-                                  "Does your signature still hold?", "Yes, it holds."})
+        for (const char *words :
+             {"Signed by Ines Inspector (No. 77)",
+              "Earlier changes, in the inspection packet:", "Report of the visit: R-17",
+              "3 photographs taken since, not", "Findings inside, and what became of them",
+              "Does your signature still hold?", "Yes, it holds."})
             CHECK(text.contains(QLatin1String(words)));
     }
 }
