@@ -97,3 +97,42 @@ class Photos(TerminalTest):
         self.ask("undo", self.project)
         self.assertEqual(self.database("SELECT count(*) AS n FROM media"), [{"n": 0}])
         self.ask("verify", self.project)
+
+    def times(self):
+        return [row["taken_on"] for row in
+                self.database("SELECT taken_on FROM media ORDER BY taken_on")]
+
+    def test_a_wrong_clock_is_set_right_for_all_at_once(self):
+        first = self.write("a.jpg", picture((1, 2, 3), "2026:03:14 15:23:00"))
+        second = self.write("b.jpg", picture((4, 5, 6), "2026:03:14 23:30:00"))
+        other = self.write("c.jpg", picture((7, 8, 9), "2026:03:20 10:00:00"))
+        self.ask("photos", self.project, first, second, other)
+        before = {p: p.read_bytes() for p in (self.project / "photos").rglob("*.jpg")}
+        answer = self.ask("photos", self.project, "--until", "2026-03-14", "--shift", "1h",
+                          "--json").json()
+        self.assertEqual((answer["minutes"], len(answer["moved"]), answer["left"]), (60, 2, []))
+        self.assertEqual(self.times(),
+                         ["2026-03-14T16:23", "2026-03-15T00:30", "2026-03-20T10:00"])
+        text = self.ask("photos", self.project, "--shift", "-6h").out
+        self.assertIn("3 photos: times moved back by 6 h 00.", text)
+        self.assertIn("First: 2026-03-14T16:23 becomes 2026-03-14T10:23.", text)
+        self.ask("undo", self.project)
+        self.ask("photos", self.project, "--first-taken", "2026-03-13T16:23")
+        self.assertEqual(self.times(),
+                         ["2026-03-13T16:23", "2026-03-14T00:30", "2026-03-19T10:00"])
+        self.assertEqual({p: p.read_bytes() for p in (self.project / "photos").rglob("*.jpg")},
+                         before)
+        self.ask("verify", self.project)
+
+    def test_times_are_moved_by_what_makes_sense_or_not_at_all(self):
+        path = self.write("a.jpg", picture())
+        self.ask("photos", self.project, path)
+        self.refused(2, "photos", self.project, "--shift", "soon", says="soon")
+        self.refused(2, "photos", self.project, path, "--shift", "1h", says="FILE")
+        self.refused(2, "photos", self.project, path, "--from", "2026-03-14", says="FILE")
+        self.refused(2, "photos", self.project, "--shift", "1h", "--first-taken", "2026-03-14",
+                     says="one of them")
+        self.refused(2, "photos", self.project, "--shift", "100000d", says="2199")
+        self.refused(2, "photos", self.project, "--component", "LW", "--first-taken",
+                     "2026-03-14T10:00", says="none")
+        self.assertEqual(self.times(), ["2026-03-14T15:23"])

@@ -6,13 +6,17 @@
 #include "app/cli/PlainText.h"
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
+#include "core/entry/ShiftText.h"
 #include "core/evidence/IntakeStore.h"
 #include "core/evidence/PartsOf.h"
+#include "core/project/acts/PhotoTimes.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <cstdint>
 #include <fmt/ostream.h>
+#include <optional>
 #include <set>
 
 namespace lastrivet::cli {
@@ -26,6 +30,10 @@ struct Options : VerbOptions {
     std::vector<std::string> files;
     std::string component;
     std::vector<std::string> shows;
+    std::string from;
+    std::string until;
+    std::string shift;
+    std::string firstTaken;
     std::string who;
     bool json = false;
 };
@@ -81,20 +89,50 @@ std::set<Id<Component>> inside(const Records &records, Id<Component> part)
     return parts;
 }
 
-/// The photographs on record, by name of file: all, or those of a part with everything in it.
-std::vector<const Media *> photosOf(const Records &records, const std::string &component)
+/// The days or moments that photographs were taken between, both included.
+struct Span {
+    std::optional<Moment> from;
+    std::optional<Moment> until;
+
+    bool holds(const Media &media) const
+    {
+        if (!from && !until)
+            return true;
+        return media.taken_on && !(from && after(*from, *media.taken_on)) &&
+               !(until && after(*media.taken_on, *until));
+    }
+};
+
+Span spanOf(const Options &options)
 {
+    Span span;
+    if (!options.from.empty())
+        span.from = momentOf(options.from, "--from");
+    if (!options.until.empty())
+        span.until = momentOf(options.until, "--until");
+    if (span.from && span.until && after(*span.from, *span.until))
+        throw WrongUsage(
+            fmt::format("--until: {} lies before --from, {}.", options.until, options.from));
+    return span;
+}
+
+/// The photographs on record, by name of file: all, or those of a part with everything in it, and
+/// of a span of time.
+std::vector<const Media *> photosOf(const Records &records, const Options &options)
+{
+    const Span span = spanOf(options);
     std::set<Id<Component>> parts;
-    if (!component.empty())
-        parts = inside(records, partOf(records, component).id);
+    if (!options.component.empty())
+        parts = inside(records, partOf(records, options.component).id);
+    const auto isOfPart = [&](const Media &media) {
+        const auto shown = evidence::partsOf(records, media);
+        return std::any_of(shown.begin(), shown.end(),
+                           [&](Id<Component> part) { return parts.contains(part); });
+    };
     std::vector<const Media *> photos;
     for (const Media &media : records.media) {
-        if (media.kind != MediaKind::Photo || media.withdrawn_on)
-            continue;
-        const auto shown = evidence::partsOf(records, media);
-        if (component.empty() || std::any_of(shown.begin(), shown.end(), [&](Id<Component> part) {
-                return parts.contains(part);
-            }))
+        if (media.kind == MediaKind::Photo && !media.withdrawn_on && span.holds(media) &&
+            (options.component.empty() || isOfPart(media)))
             photos.push_back(&media);
     }
     std::sort(photos.begin(), photos.end(),
@@ -126,7 +164,8 @@ Outcome list(const Options &options, Terminal &terminal)
     if (!options.shows.empty())
         throw WrongUsage("--shows: says what files show that are taken in; there is no FILE.");
     const auto project = openForReading(options.project, terminal);
-    const auto photos = photosOf(*project->records(), options.component);
+    const auto records = project->records();
+    const auto photos = photosOf(*records, options);
     if (options.json) {
         writeJson(photos, terminal.out());
         terminal.out() << '\n';
@@ -137,9 +176,102 @@ Outcome list(const Options &options, Terminal &terminal)
     return Outcome::Done;
 }
 
+bool isShift(const Options &options)
+{
+    return !options.shift.empty() || !options.firstTaken.empty();
+}
+
+std::int64_t minutesOf(const Options &options, const Records &records,
+                       const std::vector<Id<Media>> &photos)
+{
+    if (!options.shift.empty()) {
+        if (const auto minutes = entry::readShift(options.shift))
+            return *minutes;
+        throw WrongUsage(fmt::format("--shift: “{}” is no length of time; write it as 1h30, -6h "
+                                     "or 2d.",
+                                     options.shift));
+    }
+    const auto minutes =
+        acts::minutesUntil(records, photos, momentOf(options.firstTaken, "--first-taken"));
+    if (!minutes)
+        throw WrongUsage("--first-taken: of none of these photographs it is known when it was "
+                         "taken.");
+    return *minutes;
+}
+
+/// "1 h 30", "2 days".
+std::string lengthText(std::int64_t minutes)
+{
+    constexpr std::int64_t perDay = 24 * 60;
+    const std::int64_t length = minutes < 0 ? -minutes : minutes;
+    return length % perDay == 0 ? counted(length / perDay, "day") : hoursText(Minutes{length});
+}
+
+void writeJson(const acts::TimeShift &shift, std::int64_t minutes, std::ostream &out)
+{
+    std::vector<Id<Media>> moved;
+    for (const auto &one : shift.moved)
+        moved.push_back(one.media);
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member("minutes", minutes);
+    writeIds(json, "moved", moved);
+    writeIds(json, "left", shift.left);
+    json.endObject();
+    out << '\n';
+}
+
+void tellShift(const acts::TimeShift &shift, const std::string &label, std::ostream &out)
+{
+    if (shift.moved.empty()) {
+        fmt::print(out, "Nothing to move.\n");
+    } else {
+        fmt::print(out, "{}.\n", label);
+        const auto &first = shift.moved.front();
+        const auto &last = shift.moved.back();
+        fmt::print(out, "First: {} becomes {}.\n", first.was.text(), first.becomes.text());
+        fmt::print(out, "Last: {} becomes {}.\n", last.was.text(), last.becomes.text());
+    }
+    if (!shift.left.empty())
+        fmt::print(out, "{} left alone: the time is not known.\n",
+                   counted(std::int64_t(shift.left.size()), "photo"));
+}
+
+/// Moves the times of the photographs that would be listed; their files stay as they are.
+Outcome shiftTimes(const Options &options, Terminal &terminal)
+{
+    if (!options.shift.empty() && !options.firstTaken.empty())
+        throw WrongUsage("--shift and --first-taken: one of them says how far.");
+    if (!options.files.empty() || !options.shows.empty())
+        throw WrongUsage("--shift and --first-taken are for photographs on record, chosen by "
+                         "--component, --from and --until; no FILE and no --shows go with them.");
+    const auto project = openForWriting(options.project, options.who, terminal);
+    const auto records = project->records();
+    std::vector<Id<Media>> photos;
+    for (const Media *photo : photosOf(*records, options))
+        photos.push_back(photo->id);
+    const std::int64_t minutes = minutesOf(options, *records, photos);
+    const acts::TimeShift shift = acts::timeShift(*records, photos, minutes);
+    if (!shift.beyond.empty())
+        throw WrongUsage("Moved so far, photographs would lie outside the years 1900 to 2199.");
+    const std::string label =
+        fmt::format("{}: times moved {} by {}", counted(std::int64_t(shift.moved.size()), "photo"),
+                    minutes < 0 ? "back" : "forward", lengthText(minutes));
+    if (!shift.moved.empty())
+        requireDone(
+            project->change(label, [&](Edit &edit) { acts::shiftTimes(edit, photos, minutes); }));
+    if (options.json)
+        writeJson(shift, minutes, terminal.out());
+    else
+        tellShift(shift, label, terminal.out());
+    return Outcome::Done;
+}
+
 /// Every file by itself: those that are good are taken in, the others named.
 Outcome takeIn(const Options &options, Terminal &terminal)
 {
+    if (!options.from.empty() || !options.until.empty())
+        throw WrongUsage("--from and --until choose photographs on record; there is a FILE.");
     const auto project = openForWriting(options.project, options.who, terminal);
     const auto files = filesFrom(options, *project->records());
     const IntakeReport report = evidence::takeIn(*project, files);
@@ -154,6 +286,20 @@ Outcome takeIn(const Options &options, Terminal &terminal)
                    report.failures.size());
     }
     return report.failures.empty() ? Outcome::Done : Outcome::Failed;
+}
+
+void declareTimes(CLI::App &verb, Options &options)
+{
+    verb.add_option("--from", options.from, "In a list: the first day or moment")->type_name("M");
+    verb.add_option("--until", options.until, "In a list: the last day or moment")->type_name("M");
+    verb.add_option(
+            "--shift", options.shift,
+            "Moves the times of the listed ones, whose camera's clock was wrong: 1h30, -6h, "
+            "2d")
+        ->type_name("LENGTH");
+    verb.add_option("--first-taken", options.firstTaken,
+                    "Moves them so that the first was taken then")
+        ->type_name("M");
 }
 
 } // namespace
@@ -174,9 +320,12 @@ void declarePhotos(CLI::App &program, Action &chosen)
         ->expected(1)
         ->take_all()
         ->type_name("S");
+    declareTimes(verb, *options);
     addWho(verb, options->who);
     addJsonFlag(verb, options->json);
     whenNamed(verb, chosen, [options](Terminal &terminal) {
+        if (isShift(*options))
+            return shiftTimes(*options, terminal);
         return options->files.empty() ? list(*options, terminal) : takeIn(*options, terminal);
     });
 }

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/entry/ShiftText.h"
+
+#include "core/entry/DurationText.h"
+#include "core/entry/Fold.h"
+#include "core/entry/LineWords.h"
+
+#include <array>
+#include <charconv>
+#include <string>
+#include <system_error>
+
+namespace lastrivet::entry {
+
+namespace {
+
+constexpr std::array<std::string_view, 9> dayWords{"d",    "day", "days", "t",    "tag",
+                                                   "tage", "j",   "jour", "jours"};
+/// More days than the years that records know.
+constexpr std::int64_t mostDays = 400 * 366;
+
+/// "2 days", "366d".
+std::optional<std::int64_t> readDays(std::string_view text)
+{
+    std::int64_t days = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), days);
+    if (error != std::errc{} || days < 0 || days > mostDays)
+        return std::nullopt;
+    text.remove_prefix(std::size_t(end - text.data()));
+    while (text.starts_with(' '))
+        text.remove_prefix(1);
+    return words::isOneOf(text, dayWords) ? std::optional(days * 24 * 60) : std::nullopt;
+}
+
+} // namespace
+
+std::optional<std::int64_t> readShift(std::string_view text)
+{
+    const std::string close = folded(text);
+    std::string_view rest = close;
+    const auto trim = [&] {
+        while (rest.starts_with(' '))
+            rest.remove_prefix(1);
+        while (rest.ends_with(' '))
+            rest.remove_suffix(1);
+    };
+    trim();
+    bool isBack = false;
+    for (const std::string_view sign : {"+", "-", "−"}) {
+        if (!rest.starts_with(sign))
+            continue;
+        rest.remove_prefix(sign.size());
+        isBack = sign != "+";
+        break;
+    }
+    trim();
+    // One sign is enough.
+    if (rest.starts_with('-') || rest.starts_with("−"))
+        return std::nullopt;
+    const auto days = readDays(rest);
+    const auto minutes = days ? days : readMinutes(rest);
+    return minutes && isBack ? std::optional(-*minutes) : minutes;
+}
+
+} // namespace lastrivet::entry
