@@ -18126,6 +18126,10 @@
         <source>It belongs to</source>
         <translation>Es gehört zu</translation>
     </message>
+    <message>
+        <source>Shift times…</source>
+        <translation>Zeiten verschieben …</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoIntake</name>
@@ -19288,6 +19292,106 @@
     <message>
         <source>The photographed sheet</source>
         <translation>Das fotografierte Blatt</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ShiftForm</name>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Shift the times</source>
+        <translation>Zeiten verschieben</translation>
+    </message>
+    <message>
+        <source>later by</source>
+        <translation>später um</translation>
+    </message>
+    <message>
+        <source>earlier by</source>
+        <translation>früher um</translation>
+    </message>
+    <message>
+        <source>the first was taken at</source>
+        <translation>das erste entstand um</translation>
+    </message>
+    <message>
+        <source>1h30, 90 min, 2 days</source>
+        <translation>1h30, 90 min, 2 Tage</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>Length of time</source>
+        <translation>Zeitspanne</translation>
+    </message>
+    <message>
+        <source>First taken at</source>
+        <translation>Erstes aufgenommen am</translation>
+    </message>
+    <message>
+        <source>Shift the times of: %1</source>
+        <translation>Zeiten verschieben: %1</translation>
+    </message>
+    <message>
+        <source>It is not known when they were taken; there is no time to shift.</source>
+        <translation>Wann sie aufgenommen wurden, ist nicht bekannt; es gibt keine Zeit zu verschieben.</translation>
+    </message>
+    <message>
+        <source>Of none of them the time of day is known: say the day alone.</source>
+        <translation>Von keinem ist die Uhrzeit bekannt: nur den Tag angeben.</translation>
+    </message>
+    <message>
+        <source>By how much? Write it as 1h30, 90 min or 2 days.</source>
+        <translation>Um wie viel? Etwa 1h30, 90 min oder 2 Tage.</translation>
+    </message>
+    <message>
+        <source>So far they would lie outside the years 1900 to 2199.</source>
+        <translation>So weit verschoben lägen sie außerhalb der Jahre 1900 bis 2199.</translation>
+    </message>
+    <message>
+        <source>That is what their times are already.</source>
+        <translation>Das sind ihre Zeiten schon.</translation>
+    </message>
+    <message>
+        <source>Only their days are known: shift them by whole days.</source>
+        <translation>Nur ihre Tage sind bekannt: um ganze Tage verschieben.</translation>
+    </message>
+    <message>
+        <source>First: %1 becomes %2.</source>
+        <translation>Das erste: aus %1 wird %2.</translation>
+    </message>
+    <message>
+        <source>Last: %1 becomes %2.</source>
+        <translation>Das letzte: aus %1 wird %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n would lie ahead of now.</source>
+        <translation>
+            <numerusform>%n läge in der Zukunft.</numerusform>
+            <numerusform>%n lägen in der Zukunft.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stay as they are: their time is not known.</source>
+        <translation>
+            <numerusform>%n bleibt, wie es ist: seine Zeit ist nicht bekannt.</numerusform>
+            <numerusform>%n bleiben, wie sie sind: ihre Zeit ist nicht bekannt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: times shifted back by %2</source>
+        <translation>%1: Zeiten um %2 zurück verschoben</translation>
+    </message>
+    <message>
+        <source>%1: times shifted forward by %2</source>
+        <translation>%1: Zeiten um %2 vor verschoben</translation>
     </message>
 </context>
 <context>

@@ -967,6 +967,30 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::ShiftForm</name>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n would lie ahead of now.</source>
+        <translation>
+            <numerusform>%n would lie ahead of now.</numerusform>
+            <numerusform>%n would lie ahead of now.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stay as they are: their time is not known.</source>
+        <translation>
+            <numerusform>%n stays as it is: its time is not known.</numerusform>
+            <numerusform>%n stay as they are: their time is not known.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::ShowsBar</name>
     <message numerus="yes">
         <source>%n photos</source>

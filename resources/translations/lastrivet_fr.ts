@@ -18126,6 +18126,10 @@
         <source>It belongs to</source>
         <translation>Elle appartient à</translation>
     </message>
+    <message>
+        <source>Shift times…</source>
+        <translation>Décaler les heures…</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoIntake</name>
@@ -19288,6 +19292,106 @@
     <message>
         <source>The photographed sheet</source>
         <translation>La feuille photographiée</translation>
+    </message>
+</context>
+<context>
+    <name>lastrivet::ui::ShiftForm</name>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n jour</numerusform>
+            <numerusform>%n jours</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Shift the times</source>
+        <translation>Décaler les heures</translation>
+    </message>
+    <message>
+        <source>later by</source>
+        <translation>plus tard de</translation>
+    </message>
+    <message>
+        <source>earlier by</source>
+        <translation>plus tôt de</translation>
+    </message>
+    <message>
+        <source>the first was taken at</source>
+        <translation>la première a été prise le</translation>
+    </message>
+    <message>
+        <source>1h30, 90 min, 2 days</source>
+        <translation>1h30, 90 min, 2 jours</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Comment</translation>
+    </message>
+    <message>
+        <source>Length of time</source>
+        <translation>Durée</translation>
+    </message>
+    <message>
+        <source>First taken at</source>
+        <translation>Première prise le</translation>
+    </message>
+    <message>
+        <source>Shift the times of: %1</source>
+        <translation>Décaler les heures&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>It is not known when they were taken; there is no time to shift.</source>
+        <translation>On ne sait pas quand elles ont été prises&#xa0;; il n’y a pas d’heure à décaler.</translation>
+    </message>
+    <message>
+        <source>Of none of them the time of day is known: say the day alone.</source>
+        <translation>L’heure n’est connue pour aucune d’elles&#xa0;: indiquez le jour seul.</translation>
+    </message>
+    <message>
+        <source>By how much? Write it as 1h30, 90 min or 2 days.</source>
+        <translation>De combien&#xa0;? Par exemple 1h30, 90 min ou 2 jours.</translation>
+    </message>
+    <message>
+        <source>So far they would lie outside the years 1900 to 2199.</source>
+        <translation>Décalées d’autant, elles sortiraient des années 1900 à 2199.</translation>
+    </message>
+    <message>
+        <source>That is what their times are already.</source>
+        <translation>Ce sont déjà leurs heures.</translation>
+    </message>
+    <message>
+        <source>Only their days are known: shift them by whole days.</source>
+        <translation>Seul leur jour est connu&#xa0;: décalez-les de jours entiers.</translation>
+    </message>
+    <message>
+        <source>First: %1 becomes %2.</source>
+        <translation>Première&#xa0;: %1 devient %2.</translation>
+    </message>
+    <message>
+        <source>Last: %1 becomes %2.</source>
+        <translation>Dernière&#xa0;: %1 devient %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n would lie ahead of now.</source>
+        <translation>
+            <numerusform>%n serait dans le futur.</numerusform>
+            <numerusform>%n seraient dans le futur.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stay as they are: their time is not known.</source>
+        <translation>
+            <numerusform>%n reste telle quelle&#xa0;: son heure n’est pas connue.</numerusform>
+            <numerusform>%n restent telles quelles&#xa0;: leur heure n’est pas connue.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: times shifted back by %2</source>
+        <translation>%1&#xa0;: heures reculées de %2</translation>
+    </message>
+    <message>
+        <source>%1: times shifted forward by %2</source>
+        <translation>%1&#xa0;: heures avancées de %2</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/project/Project.h"
+#include "ui/widgets/BegunForms.h"
 
 #include <QWidget>
 
@@ -18,6 +19,7 @@ class LinksEditor;
 class RecordForm;
 class RowMenu;
 class Session;
+class ShiftForm;
 class ShowsBar;
 class WorkProposal;
 
@@ -38,6 +40,8 @@ public:
     void withdrawAll();
     /// Puts what its buttons do with the photos into the menu of one of them.
     void offer(RowMenu &menu);
+    /// Asks by how much their times are moved.
+    void shiftTimes();
 
 Q_SIGNALS:
     void finished();
@@ -50,6 +54,7 @@ protected:
 
 private:
     void build();
+    void connectShift();
     void refresh();
     std::vector<RecordRef> shown() const;
 
@@ -57,10 +62,13 @@ private:
     std::vector<Id<Media>> m_media;
     QLabel *m_heading;
     ActLine *m_ask;
+    ShiftForm *m_shift;
+    BegunForms m_begun;
     WorkProposal *m_proposal;
     ShowsBar *m_shows;
     LinksEditor *m_links;
     RecordForm *m_form;
+    QPushButton *m_toShift;
     QPushButton *m_withdraw;
 };
 
