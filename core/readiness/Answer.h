@@ -89,6 +89,8 @@ struct Blocker {
     bool is_rejected = false;
     /// Of a packing line that is short: what was counted of it had been received by then.
     bool is_received = false;
+    /// Of a hold point that was not signed when its region was closed: it was accepted since.
+    bool is_signed_later = false;
 
     friend bool operator==(const Blocker &, const Blocker &) = default;
 };

@@ -228,6 +228,10 @@ std::optional<Closer> closer(const Blocker &blocker, const Records &records)
     }
     if (blocker.rule != Rule::UnsignedHoldPoint)
         return std::nullopt;
+    if (blocker.is_signed_later)
+        return Closer{
+            {"{0} was not signed before the closing, only after it", {firstName(blocker, records)}},
+            wordings[std::size_t(Rule::InnerClosedEarly)].cleared};
     if (!blocker.waits_for)
         return Closer{
             {"{0} was rejected, and its findings are not entered", {firstName(blocker, records)}},
@@ -297,6 +301,8 @@ Message clearedBy(const Blocker &blocker, const Records &records, const Profile 
 {
     if (blocker.rule == Rule::InnerClosedEarly)
         return innerClearedBy(blocker, records, profile);
+    if (blocker.is_signed_later)
+        return {acceptedLateBy(profile), {}};
     if (isFixed(blocker, records))
         return {"have it verified", {}};
     if (const auto more = closer(blocker, records))

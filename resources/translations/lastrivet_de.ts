@@ -7744,6 +7744,10 @@
         <source>Of equipment fitted or removed since the weighing, items that are not in the sum, without weight or arm on record: {0}.</source>
         <translation>Von der seit der Wägung ein- oder ausgebauten Ausrüstung nicht in der Summe, weil Masse oder Hebelarm nicht verzeichnet ist, Posten: {0}.</translation>
     </message>
+    <message>
+        <source>{0} was not signed before the closing, only after it</source>
+        <translation>{0} war vor dem Schließen nicht unterschrieben, erst danach</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -21182,6 +21186,10 @@
     <message>
         <source>Findings are typed, and by the result everything is accepted without any. Choose the result, or press again if the findings change nothing in it.</source>
         <translation>Es sind Feststellungen eingegeben, und nach dem Ergebnis ist alles ohne solche angenommen. Das Ergebnis wählen, oder noch einmal drücken, wenn die Feststellungen daran nichts ändern.</translation>
+    </message>
+    <message>
+        <source>“%1” was closed on %2, before this visit: what is signed here does not count for that closing. Press again to record it all the same; “Accepted afterwards”, beside the closing, is what does count.</source>
+        <translation>„%1“ wurde am %2 geschlossen, vor diesem Besuch: Was hier unterschrieben wird, zählt für dieses Schließen nicht. Noch einmal drücken, um es trotzdem festzuhalten; es zählt „Nachträglich angenommen“ bei der Schließstelle.</translation>
     </message>
 </context>
 <context>

@@ -7744,6 +7744,10 @@
         <source>Of equipment fitted or removed since the weighing, items that are not in the sum, without weight or arm on record: {0}.</source>
         <translation>De l’équipement monté ou démonté depuis la pesée, éléments qui ne sont pas dans la somme, sans masse ou bras de levier inscrits&#xa0;: {0}.</translation>
     </message>
+    <message>
+        <source>{0} was not signed before the closing, only after it</source>
+        <translation>{0}&#xa0;: signé seulement après la fermeture, pas avant</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -21182,6 +21186,10 @@
     <message>
         <source>Findings are typed, and by the result everything is accepted without any. Choose the result, or press again if the findings change nothing in it.</source>
         <translation>Des constatations sont tapées, et d’après le résultat tout est accepté sans aucune. Choisissez le résultat, ou pressez de nouveau si les constatations n’y changent rien.</translation>
+    </message>
+    <message>
+        <source>“%1” was closed on %2, before this visit: what is signed here does not count for that closing. Press again to record it all the same; “Accepted afterwards”, beside the closing, is what does count.</source>
+        <translation>«&#xa0;%1&#xa0;» a été fermé le %2, avant cette visite&#xa0;: ce qui est signé ici ne compte pas pour cette fermeture. Appuyez encore une fois pour l’enregistrer tout de même&#xa0;; c’est «&#xa0;Accepté après coup&#xa0;», près de la fermeture, qui compte.</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/VisitForm.h"
 
+#include "core/project/acts/ClosingUp.h"
 #include "ui/closings/ClosingWords.h"
 #include "ui/closings/FindingParts.h"
 #include "ui/closings/FindingRows.h"
@@ -130,6 +131,7 @@ void VisitForm::startHolding(const Inspection &visit)
 void VisitForm::begin(const IdSet<Closing> &closings)
 {
     m_warned.clear();
+    m_toldOfClosing.clear();
     offerPeople();
     m_askedOn->setMoment(m_session.today());
     const Inspection *asked = m_session.records()->find(m_asked);
@@ -298,13 +300,37 @@ bool VisitForm::mayGoWithoutRequest()
     return true;
 }
 
+/// What is accepted after the closing does not count for it: false once, to say what does.
+bool VisitForm::mayFollowTheClosing()
+{
+    const auto records = m_session.records();
+    for (const acts::Verdict &said : m_verdicts->verdicts()) {
+        const HoldPoint *point = records->find(said.hold_point_id);
+        const Closing *closing = point ? records->find(point->closing_id) : nullptr;
+        const auto closed = closing ? acts::closedBefore(*closing, *m_day->moment()) : std::nullopt;
+        if (!closed)
+            continue;
+        const QString sentence =
+            tr("“%1” was closed on %2, before this visit: what is signed here does not count for "
+               "that closing. Press again to record it all the same; “Accepted afterwards”, beside "
+               "the closing, is what does count.")
+                .arg(toQt(closing->title), dateText(*closed));
+        if (m_toldOfClosing == sentence)
+            return true;
+        m_toldOfClosing = sentence;
+        hint(sentence);
+        return false;
+    }
+    return true;
+}
+
 bool VisitForm::performHolding()
 {
     if (const QString why = whyNotHold(); !why.isEmpty()) {
         hint(why);
         return false;
     }
-    if (!mayGoWithoutRequest())
+    if (!mayGoWithoutRequest() || !mayFollowTheClosing())
         return false;
     const auto findings = m_findings->findings();
     const bool saysFindings =

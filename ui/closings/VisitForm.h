@@ -58,6 +58,7 @@ private:
     QString whyNotHold() const;
     bool warnOnce(const QString &sentence);
     bool mayGoWithoutRequest();
+    bool mayFollowTheClosing();
     bool performAsking();
     bool performHolding();
     acts::HeldInspection typed(Edit &edit, Id<Media> sheet) const;
@@ -65,6 +66,8 @@ private:
     Session &m_session;
     Id<Inspection> m_asked;
     QString m_warned;
+    /// What was said of a closing that was closed before the visit.
+    QString m_toldOfClosing;
     bool m_isAsking = true;
     /// The day as it is typed for the other choice: planned for, or held on.
     QString m_otherDay;

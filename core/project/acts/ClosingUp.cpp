@@ -166,4 +166,16 @@ bool isClosed(const Closing &closing, Moment by)
     return closed;
 }
 
+std::optional<Moment> closedBefore(const Closing &closing, Moment by)
+{
+    std::optional<Moment> closed;
+    for (const auto &event : closing.events) {
+        if (happened(event.closed_on, by))
+            closed = event.closed_on;
+        if (happened(event.opened_on, by))
+            closed.reset();
+    }
+    return closed && after(by, *closed) ? closed : std::nullopt;
+}
+
 } // namespace lastrivet::acts

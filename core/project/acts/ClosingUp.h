@@ -4,6 +4,7 @@
 
 #include "core/project/Edit.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -41,5 +42,8 @@ void setNotApplicable(Edit &edit, Id<Check> id, bool isNotApplicable);
 
 /// True when the closing's last event that happened by `by` closed it.
 bool isClosed(const Closing &closing, Moment by);
+/// When it was closed, where it was closed by `by` and that was surely earlier; what is signed at
+/// `by` does not count for the closing then.
+std::optional<Moment> closedBefore(const Closing &closing, Moment by);
 
 } // namespace lastrivet::acts

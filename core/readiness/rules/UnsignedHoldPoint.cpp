@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/rules/Rules.h"
 
+#include <algorithm>
+
 namespace lastrivet::readiness::rules {
 
 namespace {
@@ -10,6 +12,16 @@ namespace {
 bool isRejectedWithoutFindings(const SignOff *latest, const Ground &ground)
 {
     return latest && (!latest->inspection_id || !ground.hasFindings(latest->inspection_id));
+}
+
+/// What is signed after the region was closed does not count for its closing.
+bool isSignedLater(const HoldPoint &point, const Judgement &judgement)
+{
+    const auto signatures = judgement.ground().signOffs(point.id);
+    return std::any_of(signatures.begin(), signatures.end(), [&](const SignOff *signature) {
+        return isAccepted(*signature) && happened(signature->signed_on, judgement.asOf()) &&
+               !judgement.counts(signature->signed_on);
+    });
 }
 
 } // namespace
@@ -25,8 +37,10 @@ void unsignedHoldPoint(const Judgement &judgement, Findings &findings)
         std::optional<SignerRole> waitsFor = point->signer_role;
         if (isRejectedWithoutFindings(latest, judgement.ground()))
             waitsFor.reset();
-        findings.add(point->required ? Weight::Must : Weight::Should, *point, waitsFor)
-            .is_rejected = latest != nullptr;
+        Blocker &blocker =
+            findings.add(point->required ? Weight::Must : Weight::Should, *point, waitsFor);
+        blocker.is_rejected = latest != nullptr;
+        blocker.is_signed_later = isSignedLater(*point, judgement);
     }
 }
 

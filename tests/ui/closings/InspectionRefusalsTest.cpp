@@ -75,6 +75,23 @@ TEST_CASE("A second request can be recorded all the same, since it may have been
     CHECK(loop.records()->inspections.size() == 2);
 }
 
+TEST_CASE("A visit after the closing says once that it does not count for it")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    REQUIRE(loop.session->change(QStringLiteral("Closed"), [&](Edit &edit) {
+        acts::close(edit, loop.workshop.aileronClosing,
+                    {*edit.today().plusDays(-1), loop.workshop.builder, "in haste"});
+    }));
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    press(loop.page, QStringLiteral("Record the visit"));
+    CHECK(says(loop.page, QStringLiteral("before this visit")));
+    CHECK_FALSE(loop.records()->find(visit)->held_on);
+    press(loop.page, QStringLiteral("Record the visit"));
+    CHECK(loop.records()->find(visit)->held_on);
+}
+
 TEST_CASE("What keeps a request from being recorded can be read in a window of little height")
 {
     Loop loop;

@@ -156,4 +156,22 @@ TEST_CASE("Lines are ticked, unticked and set aside; what is set aside carries n
     CHECK_FALSE(bench.records()->find(line)->done_by);
 }
 
+TEST_CASE("What comes on a later day than a closing comes after it, unless it was opened again")
+{
+    const auto on = [](std::string_view text) { return *Moment::parse(text); };
+    Closing closing;
+    CHECK_FALSE(closedBefore(closing, on("2026-03-10")));
+    Closing::Event event;
+    event.closed_on = on("2026-03-10");
+    closing.events.push_back(event);
+    CHECK_FALSE(closedBefore(closing, on("2026-03-09")));
+    CHECK_FALSE(closedBefore(closing, on("2026-03-10T18:00")));
+    CHECK(closedBefore(closing, on("2026-03-11")) == on("2026-03-10"));
+    Closing::Event opening;
+    opening.opened_on = on("2026-03-12");
+    closing.events.push_back(opening);
+    CHECK(closedBefore(closing, on("2026-03-11")) == on("2026-03-10"));
+    CHECK_FALSE(closedBefore(closing, on("2026-03-13")));
+}
+
 } // namespace lastrivet::acts

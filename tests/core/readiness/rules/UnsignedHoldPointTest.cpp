@@ -57,6 +57,28 @@ TEST_CASE("A rejection waits for the signer only once its findings are entered")
           "correct what was found, and have it signed again");
 }
 
+TEST_CASE("What is signed after the closing does not count for it, which is said as it is")
+{
+    RuleBench bench(readiness::Rule::UnsignedHoldPoint);
+    const auto point = bench.holdPoint(bench.box, HoldPointKind::PreCover, SignerRole::Inspector);
+    bench.change(bench.box, [&](Closing &closing) {
+        closing.events.push_back({.closed_on = on("2026-03-10"), .by = bench.builder});
+    });
+    const auto said = [&](std::string_view asOf) {
+        return english(readiness::sentence(*bench.about(point, asOf), bench.records));
+    };
+    CHECK(said("2026-03-12") == "Pre-cover inspection is not signed");
+    bench.signOff(point, bench.builder, "2026-03-12");
+    CHECK(said("2026-03-11") == "Pre-cover inspection is not signed");
+    CHECK(bench.must(point, "2026-03-12"));
+    CHECK(said("2026-03-12") ==
+          "Pre-cover inspection was not signed before the closing, only after it");
+    CHECK(english(readiness::clearedBy(*bench.about(point, "2026-03-12"), bench.records,
+                                       bench.profile)) ==
+          "have the builder, the adviser or the inspector accept it late, or open it again");
+    CHECK(bench.askBox("2026-03-12").state == readiness::State::ClosedEarly);
+}
+
 TEST_CASE("A hold point is named as the inspection that it is")
 {
     Records records;
