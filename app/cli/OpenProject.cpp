@@ -6,6 +6,7 @@
 #include "core/backup/OwnCopies.h"
 #include "core/base/Clock.h"
 #include "core/base/Error.h"
+#include "core/readiness/Strays.h"
 
 #include <fmt/format.h>
 #include <spdlog/spdlog.h>
@@ -75,6 +76,15 @@ OpenedProject openToPrint(const std::string &folder, const std::string &who, Ter
         terminal.complain(project->readOnlyReason() +
                           " It is printed, but the journal does not say so.");
     return project;
+}
+
+void tellOfStrays(const Records &records, Terminal &terminal)
+{
+    if (const auto stray = readiness::firstStray(records))
+        terminal.complain(fmt::format(
+            "{} {} names {} {}, which is not on record, and counts nowhere: another program wrote "
+            "into the database, or it is damaged. “verify” says what else is wrong.",
+            word(stray->record.type), stray->record.id, word(stray->named.type), stray->named.id));
 }
 
 void requireDone(const Result<ChangeNotice, Refusal> &result)

@@ -40,6 +40,10 @@ OpenedProject openForWriting(const std::string &folder, const std::string &who, 
 /// journal does not say so.
 OpenedProject openToPrint(const std::string &folder, const std::string &who, Terminal &terminal);
 
+/// Tells when a record that an answer stands on names one that is not there, as where another
+/// program wrote into the database: the answer is then not all that was recorded.
+void tellOfStrays(const Records &records, Terminal &terminal);
+
 /// Throws `Invalid` with one line per reason when a change was refused.
 void requireDone(const Result<ChangeNotice, Refusal> &result);
 

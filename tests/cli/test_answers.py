@@ -52,6 +52,18 @@ class Ready(TerminalTest):
         self.assertEqual(self.run_program(*asked, LEFT_SKIN, RIGHT_SKIN).code, 1)
         self.assertEqual(self.run_program(*asked, RIGHT_SKIN).code, 0)
 
+    def test_what_another_program_spoiled_is_told_once(self):
+        self.assertEqual(self.ask("ready", self.project).err, "")
+        subprocess.run(["sqlite3", self.project / "records.db",
+                        f"UPDATE step SET component_id = 12345 WHERE id = {RIVET_RIBS}"],
+                       check=True, capture_output=True)
+        answer = self.run_program("ready", self.project, "--json")
+        self.assertEqual(answer.code, 0)
+        line, = answer.err.splitlines()
+        self.assertIn(f"step {RIVET_RIBS} names component 12345, which is not on record", line)
+        self.assertIn("verify", line)
+        answer.json()
+
     def test_text_groups_by_state_and_names_blockers_and_cure(self):
         text = self.ask("ready", self.project, "--as-of", "2026-03-14").out
         self.assertIn("as of 2026-03-14", text)

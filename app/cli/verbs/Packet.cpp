@@ -135,6 +135,7 @@ Outcome make(const Options &options, Terminal &terminal)
 {
     const auto project = openToPrint(options.project, options.who, terminal);
     const auto closings = closingsOf(*project->records(), options.closings);
+    tellOfStrays(*project->records(), terminal);
     const print::PacketMade made = makeIn(options, *project, closings);
     if (options.json) {
         tellJson(options, closings, made, terminal.out());

@@ -34,6 +34,7 @@ Outcome tell(const Options &options, Terminal &terminal)
 {
     const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
+    tellOfStrays(records, terminal);
     const Moment asOf = options.asOf ? momentOf(*options.asOf, "--as-of") : project->today();
     const ReadinessScope scope{closingsOf(records, options.closings)};
     auto answer = readiness::readiness(records, project->profile(), asOf);
