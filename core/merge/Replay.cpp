@@ -45,7 +45,7 @@ bool Replay::play(const storage::JournalRow &change)
 {
     if (!change.changeset || isTakenBack(change))
         return true;
-    Turn turn(m_state, m_memory, change.change_id, contentOf(*change.changeset));
+    Turn turn(m_state, m_memory, change.change_id, change.undoes, contentOf(*change.changeset));
     std::string reason;
     if (!turn.play()) {
         reason = turn.missing();

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/merge/PhotoIndex.h"
+#include "core/storage/ConflictTable.h"
 #include "core/storage/RecordRows.h"
 
 #include <cstdint>
@@ -27,6 +28,17 @@ struct ReplayMemory {
         std::string by;
     };
 
+    /// A decision that a later one of another copy overruled.
+    struct Overruled {
+        /// The conflict as it was decided before, and by which change.
+        storage::ConflictRow before;
+        std::string decider;
+        /// Which change overruled it.
+        std::string by;
+        /// The conflict that tells of both; 0 when there is none.
+        std::int64_t told = 0;
+    };
+
     /// Records that were taken back, as they last were.
     std::map<RecordRef, Gone> gone;
     /// Records as they were made first.
@@ -49,6 +61,8 @@ struct ReplayMemory {
     std::map<std::int64_t, std::string> deciders;
     /// Conflicts that two copies decided differently.
     std::set<std::int64_t> contested;
+    /// What was decided before the other decision, by the conflict's id.
+    std::map<std::int64_t, Overruled> overruled;
 
     const std::string &writerOf(RecordRef record, const std::string &field) const;
     bool wasSeen(RecordRef record, const std::string &field, const storage::Cell &value) const;

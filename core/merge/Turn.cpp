@@ -16,9 +16,10 @@ using storage::RecordRows;
 using storage::RecordTable;
 
 Turn::Turn(const MergeState &before, ReplayMemory &memory, const std::string &change,
-           ChangeContent content)
+           const std::optional<std::string> &undoes, ChangeContent content)
     : m_memory(memory)
     , m_change(change)
+    , m_undoes(undoes)
     , m_content(std::move(content))
     , m_after(before)
 {
@@ -265,10 +266,12 @@ void Turn::playProfile()
     m_touched.insert({RecordType::Project, 1});
 }
 
-void Turn::addConflict(storage::ConflictRow conflict)
+std::int64_t Turn::addConflict(storage::ConflictRow conflict)
 {
-    conflict.id = conflictId(conflict);
-    m_after.conflicts.insert_or_assign(conflict.id, std::move(conflict));
+    const std::int64_t id = conflictId(conflict);
+    conflict.id = id;
+    m_after.conflicts.insert_or_assign(id, std::move(conflict));
+    return id;
 }
 
 void Turn::settleLost(RecordRef record, const std::string &field, std::optional<std::int64_t> item,

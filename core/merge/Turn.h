@@ -6,7 +6,9 @@
 #include "core/merge/MergeState.h"
 #include "core/merge/ReplayMemory.h"
 
+#include <cstdint>
 #include <functional>
+#include <optional>
 #include <set>
 #include <span>
 #include <string>
@@ -18,9 +20,10 @@ namespace lastrivet::merge {
 /// One change at its turn in a replay: what becomes of the records if it is let in.
 class Turn {
 public:
-    /// `memory` outlives it. `change` is the change_id.
+    /// `memory` outlives it. `change` is the change_id, `undoes` that of the change that it takes
+    /// back, if any.
     Turn(const MergeState &before, ReplayMemory &memory, const std::string &change,
-         ChangeContent content);
+         const std::optional<std::string> &undoes, ChangeContent content);
 
     /// False when the change speaks of something that is not there.
     bool play();
@@ -77,13 +80,19 @@ private:
     /// False when somebody wrote something else there since.
     bool putDecided(const storage::ConflictRow &about, const Cell &stands, const Cell &loses);
 
-    void addConflict(storage::ConflictRow conflict);
+    /// When the change takes back one of two decisions that differ, the other one is what was
+    /// decided, and there is nothing to decide between them; false when it is no such change.
+    bool settleOverruled(const storage::ConflictRow &known);
+
+    /// Returns the id it gets.
+    std::int64_t addConflict(storage::ConflictRow conflict);
     void settleLost(RecordRef record, const std::string &field, std::optional<std::int64_t> item,
                     const Cell &value);
     void later(std::function<void()> note) { m_notes.push_back(std::move(note)); }
 
     ReplayMemory &m_memory;
     std::string m_change;
+    std::optional<std::string> m_undoes;
     ChangeContent m_content;
     MergeState m_after;
     std::set<RecordRef> m_touched;

@@ -35,6 +35,8 @@ void Turn::playDecision(const ConflictRow &known, const RowEdit &edit)
         row[i] = edit.after[i].value_or(row[i]);
     ConflictRow decided = storage::conflictOf(row);
     if (!decided.decision) {
+        if (settleOverruled(known))
+            return;
         // Of two decisions the other one stands, or both are told as something to decide.
         if (m_memory.contested.contains(known.id) || edit.before.back() != was.back())
             return;
@@ -54,20 +56,55 @@ void Turn::overrule(const ConflictRow &known, ConflictDecision decision)
     const Cell &stands = isTaken ? known.lost : known.kept;
     const Cell &loses = isTaken ? known.kept : known.lost;
     const auto decider = m_memory.deciders.find(known.id);
-    later([this, id = known.id] { m_memory.contested.insert(id); });
-    if (!putDecided(known, stands, loses))
-        return;
-    addConflict({0,
-                 ConflictKind::Value,
-                 known.record,
-                 known.field,
-                 known.item,
-                 stands,
-                 loses,
-                 m_change,
-                 decider == m_memory.deciders.end() ? std::string() : decider->second,
-                 {},
-                 {}});
+    ReplayMemory::Overruled overruled;
+    overruled.before = known;
+    overruled.by = m_change;
+    if (decider != m_memory.deciders.end())
+        overruled.decider = decider->second;
+    if (putDecided(known, stands, loses))
+        overruled.told = addConflict({0,
+                                      ConflictKind::Value,
+                                      known.record,
+                                      known.field,
+                                      known.item,
+                                      stands,
+                                      loses,
+                                      m_change,
+                                      overruled.decider,
+                                      {},
+                                      {}});
+    later([this, overruled = std::move(overruled)] {
+        m_memory.contested.insert(overruled.before.id);
+        m_memory.overruled.insert_or_assign(overruled.before.id, overruled);
+    });
+}
+
+bool Turn::settleOverruled(const ConflictRow &known)
+{
+    const auto found = m_memory.overruled.find(known.id);
+    if (found == m_memory.overruled.end() || !m_undoes)
+        return false;
+    const ReplayMemory::Overruled &overruled = found->second;
+    const auto decider = m_memory.deciders.find(known.id);
+    const bool isOverruling = m_undoes == overruled.by && decider != m_memory.deciders.end() &&
+                              decider->second == overruled.by;
+    if (!isOverruling && m_undoes != overruled.decider)
+        return false;
+    const auto told = m_after.conflicts.find(overruled.told);
+    if (told != m_after.conflicts.end() && !told->second.decision)
+        m_after.conflicts.erase(told);
+    if (isOverruling) {
+        const bool wasTaken = overruled.before.decision == ConflictDecision::Taken;
+        putDecided(known, wasTaken ? known.lost : known.kept, wasTaken ? known.kept : known.lost);
+        m_after.conflicts.insert_or_assign(known.id, overruled.before);
+        later(
+            [this, id = known.id, before = overruled.decider] { m_memory.deciders[id] = before; });
+    }
+    later([this, id = known.id] {
+        m_memory.contested.erase(id);
+        m_memory.overruled.erase(id);
+    });
+    return true;
 }
 
 bool Turn::putDecided(const ConflictRow &about, const Cell &stands, const Cell &loses)
