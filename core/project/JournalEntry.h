@@ -48,7 +48,8 @@ struct JournalLine {
     /// Milliseconds since 1970 in UTC, strictly rising.
     std::int64_t stamp = 0;
     ChangeKind kind = ChangeKind::Change;
-    /// The change_id that this row undoes or redoes; empty for others.
+    /// The change_id that this row undoes, redoes, or takes back by a change of its own; empty for
+    /// others.
     std::string undoes;
     std::string who;
     std::string label;

@@ -96,8 +96,10 @@ private:
 
 bool isWrittenDown(const JournalLine &row)
 {
+    if (!row.undoes.empty())
+        return false;
     if (row.kind == ChangeKind::Carried)
-        return row.undoes.empty() && !row.label.starts_with(importLabel);
+        return !row.label.starts_with(importLabel);
     return row.kind == ChangeKind::Change || row.kind == ChangeKind::Automatic;
 }
 

@@ -24,7 +24,8 @@ struct LateDate {
 
 /// True for a row by which somebody, or the watched folder, wrote something down at the row's time,
 /// in this copy or in one that was merged. An import brings what was written down before, nobody
-/// knows when; what was taken back or done again was written down by an earlier row.
+/// knows when; what was taken back, also by a change of its own, or done again was written down by
+/// an earlier row.
 bool isWrittenDown(const JournalLine &row);
 
 /// The dates that a person wrote down in this row more than `allowedDays` after the day that they

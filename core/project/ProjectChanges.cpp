@@ -52,7 +52,8 @@ bool saysTheSame(const Records &a, const Records &b, const std::vector<RecordRef
 } // namespace
 
 Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view label,
-                                                              const Body &body, ChangeKind kind)
+                                                              const Body &body, ChangeKind kind,
+                                                              const std::string &undoes)
 {
     if (auto message = obstacle())
         return Refusal{{}, std::move(*message)};
@@ -67,7 +68,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view l
                                    : violations(edit.records(), edit.profile(), touched);
     if (!wrong.empty())
         return Refusal{std::move(wrong), {}};
-    Plan plan{kind, std::string(label), {}, touched.size(), {}, &edit.records()};
+    Plan plan{kind, std::string(label), undoes, touched.size(), {}, &edit.records()};
     plan.write = [&]() -> std::optional<Refusal> {
         for (const auto ref : touched) {
             m_store->writer.write(ref.type, before->find(ref.type, ref.id),

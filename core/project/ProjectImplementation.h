@@ -30,7 +30,9 @@ public:
     /// Writes the first row of a new project: its facts and its copy of the profile.
     void begin(std::shared_ptr<const Records> first, const Profile &profile);
 
-    Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body, ChangeKind kind);
+    /// `undoes`: the change_id of the change that this one takes back by itself; empty for others.
+    Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body, ChangeKind kind,
+                                         const std::string &undoes = {});
     Result<ChangeNotice, Refusal> undo();
     std::size_t undoSize() const;
     Result<ChangeNotice, Refusal> redo();

@@ -104,7 +104,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::reverse(std::int64_t seq,
                 edit.useProfile(profileOf(state.records));
             becomeAs(edit, state.records, content, label);
         },
-        ChangeKind::Change);
+        ChangeKind::Change, row->change_id);
 }
 
 } // namespace lastrivet

@@ -84,6 +84,24 @@ TEST_CASE("What was planned, what a picture says, and what was imported is not l
     CHECK(lateIn(*project).empty());
 }
 
+TEST_CASE("A day that a reversal brings back was written down before, and is not late again")
+{
+    test::TestProject project;
+    Id<WorkSession> id;
+    project.change("Log", [&](Edit &edit) { id = edit.put(sessionOn("2026-01-05")); });
+    CHECK(lateIn(*project).size() == 1);
+    project.change("Moved", [&](Edit &edit) {
+        edit.update(id, [](WorkSession &session) { session.began = on("2026-03-13"); });
+    });
+    const auto moved = project->journal().back();
+    project.part("Tail");
+    REQUIRE(project->reverse(moved.seq, "“Moved” taken back"));
+    CHECK(project->records()->find(id)->began == on("2026-01-05"));
+    CHECK(lateIn(*project).empty());
+    CHECK(project->journal().back().undoes == moved.change_id);
+    CHECK(project->undoLabel() == "“Moved” taken back");
+}
+
 TEST_CASE("Rows written while the clock was set back are told from those with a time of their own")
 {
     test::TestProject project;
