@@ -13,6 +13,7 @@
 #include <map>
 #include <set>
 #include <string>
+#include <string_view>
 #include <system_error>
 #include <utility>
 
@@ -52,7 +53,7 @@ Media joined(Media media, const Media &other)
     return media;
 }
 
-std::string labelFor(const Batch &batch, const RowsByHash &rows)
+std::string labelFor(const Batch &batch, const RowsByHash &rows, const IntakeLabel &label)
 {
     std::size_t count = 0;
     bool onlyPhotos = true;
@@ -62,10 +63,7 @@ std::string labelFor(const Batch &batch, const RowsByHash &rows)
         ++count;
         onlyPhotos = onlyPhotos && file.media.kind == MediaKind::Photo;
     }
-    if (count == 0)
-        return "Photos linked that were there already";
-    const std::string_view what = onlyPhotos ? "photo" : "file";
-    return fmt::format("{} {}{} taken in", count, what, count == 1 ? "" : "s");
+    return label(count, onlyPhotos);
 }
 
 /// The body of the change: puts one file's row, or joins it to the row with its hash.
@@ -135,7 +133,15 @@ void IntakeReport::append(IntakeReport other)
                     std::make_move_iterator(other.failures.end()));
 }
 
-IntakeReport store(Project &project, Batch batch, ChangeKind kind)
+std::string plainIntakeLabel(std::size_t files, bool onlyPhotos)
+{
+    if (files == 0)
+        return "Photos linked that were there already";
+    const std::string_view what = onlyPhotos ? "photo" : "file";
+    return fmt::format("{} {}{} taken in", files, what, files == 1 ? "" : "s");
+}
+
+IntakeReport store(Project &project, Batch batch, ChangeKind kind, const IntakeLabel &label)
 {
     IntakeReport report;
     setFailedAside(batch, report);
@@ -145,7 +151,7 @@ IntakeReport store(Project &project, Batch batch, ChangeKind kind)
     const RowsByHash before = rowsBefore(*project.records(), batch);
     IntakeReport stored;
     const auto result = project.change(
-        labelFor(batch, before),
+        labelFor(batch, before, label),
         [&](Edit &edit) {
             RowsByHash rows = before;
             for (const PreparedFile &file : batch)
@@ -176,14 +182,15 @@ void discard(const std::filesystem::path &projectFolder, const Batch &batch)
 
 IntakeReport takeIn(Project &project, const std::vector<IncomingFile> &files, unsigned workers,
                     const std::function<void(const IntakeProgress &)> &progress,
-                    std::stop_token stop, ChangeKind kind)
+                    std::stop_token stop, ChangeKind kind, const IntakeLabel &label)
 {
     if (project.isReadOnly())
         throw NotWritable(project.readOnlyReason());
     Intake intake(project.folder(), *project.records(), project.now());
     IntakeReport report;
-    const IntakeListener listener{
-        progress, [&](Batch batch) { report.append(store(project, std::move(batch), kind)); }};
+    const IntakeListener listener{progress, [&](Batch batch) {
+                                      report.append(store(project, std::move(batch), kind, label));
+                                  }};
     prepareAll(intake, files, workers, listener, stop);
     return report;
 }

@@ -1338,6 +1338,27 @@
     </message>
 </context>
 <context>
+    <name>IntakeWords</name>
+    <message>
+        <source>Photos linked that were there already</source>
+        <translation>Fotos verknüpft, die schon da waren</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos taken in</source>
+        <translation>
+            <numerusform>%n Foto aufgenommen</numerusform>
+            <numerusform>%n Fotos aufgenommen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files taken in</source>
+        <translation>
+            <numerusform>%n Datei aufgenommen</numerusform>
+            <numerusform>%n Dateien aufgenommen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>JournalFilter</name>
     <message>
         <source>changes</source>

@@ -19,6 +19,23 @@
     </message>
 </context>
 <context>
+    <name>IntakeWords</name>
+    <message numerus="yes">
+        <source>%n photos taken in</source>
+        <translation>
+            <numerusform>%n photo taken in</numerusform>
+            <numerusform>%n photos taken in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files taken in</source>
+        <translation>
+            <numerusform>%n file taken in</numerusform>
+            <numerusform>%n files taken in</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>LogActs</name>
     <message numerus="yes">
         <source>%n entries go to another day, another part, or both, as in “yesterday”, “LA” or “3 Mar left aileron”. The time of day stays.</source>

@@ -1338,6 +1338,27 @@
     </message>
 </context>
 <context>
+    <name>IntakeWords</name>
+    <message>
+        <source>Photos linked that were there already</source>
+        <translation>Photos déjà présentes, reliées</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos taken in</source>
+        <translation>
+            <numerusform>%n photo ajoutée</numerusform>
+            <numerusform>%n photos ajoutées</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files taken in</source>
+        <translation>
+            <numerusform>%n fichier ajouté</numerusform>
+            <numerusform>%n fichiers ajoutés</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>JournalFilter</name>
     <message>
         <source>changes</source>

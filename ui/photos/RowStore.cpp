@@ -4,6 +4,7 @@
 
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/IntakeWords.h"
 
 #include <QTimer>
 
@@ -62,7 +63,7 @@ void RowStore::storeNext()
         const evidence::Batch batch = std::move(m_waiting.front());
         m_waiting.pop_front();
         try {
-            m_report.append(evidence::store(m_session.project(), batch, m_kind));
+            m_report.append(evidence::store(m_session.project(), batch, m_kind, intakeLabel));
         } catch (const std::exception &thrown) {
             fault = inWords({thrown.what(), {}});
             giveUp(batch);

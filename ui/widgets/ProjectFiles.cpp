@@ -7,6 +7,7 @@
 #include "core/evidence/MediaFile.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/IntakeWords.h"
 
 #include <QCoreApplication>
 #include <QDesktopServices>
@@ -47,7 +48,8 @@ bool attachFiles(Session &session, const QString &name, const QStringList &files
     }
     evidence::IntakeReport report;
     try {
-        report = evidence::takeIn(session.project(), incoming, 1);
+        report = evidence::takeIn(session.project(), incoming, 1, {}, {}, ChangeKind::Change,
+                                  intakeLabel);
     } catch (const Fault &fault) {
         session.complain(fault);
         return false;

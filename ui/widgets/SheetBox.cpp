@@ -7,6 +7,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/IntakeWords.h"
 #include "ui/widgets/ProjectFiles.h"
 
 #include <QDragEnterEvent>
@@ -82,7 +83,8 @@ std::optional<Id<Media>> SheetBox::takeIn()
     incoming.path = toPath(m_file);
     incoming.shows = m_shows;
     try {
-        const auto report = evidence::takeIn(m_session.project(), {incoming}, 1);
+        const auto report = evidence::takeIn(m_session.project(), {incoming}, 1, {}, {},
+                                             ChangeKind::Change, intakeLabel);
         if (!report.taken.empty())
             return report.taken.front();
         if (!report.already_there.empty())

@@ -10,12 +10,14 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QCoreApplication>
 #include <QDirIterator>
 #include <QFile>
 #include <QImage>
 #include <QListWidget>
 #include <QMimeData>
 #include <QTest>
+#include <QTranslator>
 #include <QUrl>
 
 #include <catch2/catch.hpp>
@@ -48,6 +50,26 @@ TEST_CASE("Files are taken in, the same file once, and one that is no picture is
     window.page.takeIn({window.textFile(QStringLiteral("no.jpg"), "not a picture")});
     CHECK(window.media().size() == 2);
     CHECK(window.complaint.contains(QStringLiteral("no.jpg is not a photo")));
+}
+
+TEST_CASE("The journal says in the language of the screen that photos were taken in")
+{
+    class German final : public QTranslator {
+    public:
+        bool isEmpty() const override { return false; }
+        QString translate(const char *, const char *text, const char *, int) const override
+        {
+            return QLatin1String(text) == QLatin1String("%n photos taken in")
+                       ? QStringLiteral("%n Fotos aufgenommen")
+                       : QString();
+        }
+    };
+    PhotosWindow window;
+    German german;
+    QCoreApplication::installTranslator(&german);
+    window.page.takeIn({window.file(1), window.file(2)});
+    QCoreApplication::removeTranslator(&german);
+    CHECK(window.session->project().undoLabel() == "2 Fotos aufgenommen");
 }
 
 TEST_CASE("Photos of a camera whose clock is wrong are told when they are taken in")
