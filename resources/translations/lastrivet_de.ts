@@ -1346,15 +1346,15 @@
     <message numerus="yes">
         <source>%n photos taken in</source>
         <translation>
-            <numerusform>%n Foto aufgenommen</numerusform>
-            <numerusform>%n Fotos aufgenommen</numerusform>
+            <numerusform>%n Foto übernommen</numerusform>
+            <numerusform>%n Fotos übernommen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files taken in</source>
         <translation>
-            <numerusform>%n Datei aufgenommen</numerusform>
-            <numerusform>%n Dateien aufgenommen</numerusform>
+            <numerusform>%n Datei übernommen</numerusform>
+            <numerusform>%n Dateien übernommen</numerusform>
         </translation>
     </message>
 </context>

@@ -1346,15 +1346,15 @@
     <message numerus="yes">
         <source>%n photos taken in</source>
         <translation>
-            <numerusform>%n photo ajoutée</numerusform>
-            <numerusform>%n photos ajoutées</numerusform>
+            <numerusform>%n photo importée</numerusform>
+            <numerusform>%n photos importées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files taken in</source>
         <translation>
-            <numerusform>%n fichier ajouté</numerusform>
-            <numerusform>%n fichiers ajoutés</numerusform>
+            <numerusform>%n fichier importé</numerusform>
+            <numerusform>%n fichiers importés</numerusform>
         </translation>
     </message>
 </context>
