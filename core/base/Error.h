@@ -9,6 +9,9 @@
 
 namespace lastrivet {
 
+/// Marks a fault whose sentence says itself that nothing was changed.
+enum class Unchanged { IsSaid };
+
 /// A machine fault (disk, database, file) told in one sentence; caught once, at the command border.
 class Fault : public std::runtime_error {
 public:
@@ -16,6 +19,17 @@ public:
         : std::runtime_error(sentence)
     {
     }
+    Fault(const std::string &sentence, Unchanged)
+        : std::runtime_error(sentence)
+        , m_saysUnchanged(true)
+    {
+    }
+
+    /// Whoever tells it need not say so once more.
+    bool saysNothingWasChanged() const { return m_saysUnchanged; }
+
+private:
+    bool m_saysUnchanged = false;
 };
 
 /// The project or an input could not be read, or is not what it should be.

@@ -227,7 +227,8 @@ Project::Implementation::readAfter(const Plan &plan, const std::vector<RecordRef
         after->profile_copy = m_store->reader.readProfile();
     }
     if (plan.checked && !saysTheSame(*after, *plan.checked, touched))
-        throw Fault("The database did not keep what it was given; nothing was changed.");
+        throw Fault("The database did not keep what it was given; nothing was changed.",
+                    Unchanged::IsSaid);
     return after;
 }
 

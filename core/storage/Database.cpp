@@ -158,11 +158,12 @@ void throwFault(const SQLite::Exception &exception)
     const char *detail = exception.what();
     switch (exception.getErrorCode() & 0xff) {
     case SQLITE_FULL:
-        throw NotSaved("The disk is full; nothing was changed.");
+        throw NotSaved("The disk is full; nothing was changed.", Unchanged::IsSaid);
     case SQLITE_IOERR:
         throw NotSaved(fmt::format("The disk could not be read or written ({}); nothing was "
                                    "changed.",
-                                   detail));
+                                   detail),
+                       Unchanged::IsSaid);
     case SQLITE_READONLY:
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:

@@ -49,13 +49,13 @@ def literals(source):
             is_behind_text = False
             continue
         if is_behind_text and not between.strip():
-            found[-1][1] = source[last_end:last_end + 12]
+            found[-1][1] = source[last_end:last_end + 60]
             found[-1][2] += token[1:-1]
             continue
         statement = re.split(r";|\breturn\b|\n\n", code)[-1]
         code += " text "
         is_behind_text = True
-        found.append([statement, source[last_end:last_end + 12], token[1:-1]])
+        found.append([statement, source[last_end:last_end + 60], token[1:-1]])
     return found
 
 
@@ -71,7 +71,7 @@ def core_patterns(root):
         if name.startswith(NOT_SAID) and name not in SAID:
             continue
         for before, behind, text in literals(file.read_text(encoding="utf-8")):
-            is_said = (THROWN.search(before) and behind.startswith(")")
+            is_said = (THROWN.search(before) and re.match(r"\)|,\s*Unchanged::", behind)
                        or THROWN_MESSAGE.search(before))
             if "throw" in before and not is_said:
                 continue

@@ -2,23 +2,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/convert/RefusalText.h"
 
+#include "core/base/Error.h"
 #include "core/project/Project.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
 #include <QStringList>
 
-#include <string>
-
 namespace lastrivet::ui {
 
 namespace {
 
-QString saidOnce(const Message &why, const QString &words)
+QString nothingChanged(const QString &why)
 {
-    return why.pattern.find("othing was changed") != std::string::npos
-               ? words
-               : QCoreApplication::translate("Session", "Nothing was changed: %1").arg(words);
+    return QCoreApplication::translate("Session", "Nothing was changed: %1").arg(why);
 }
 
 } // namespace
@@ -35,12 +32,13 @@ QString inWords(const Refusal &refusal)
 
 QString nothingChanged(const Refusal &refusal)
 {
-    return saidOnce(refusal.message, inWords(refusal));
+    return nothingChanged(inWords(refusal));
 }
 
-QString nothingChanged(const Message &why)
+QString nothingChanged(const Fault &fault)
 {
-    return saidOnce(why, inWords(why));
+    const QString words = inWords(Message{fault.what(), {}});
+    return fault.saysNothingWasChanged() ? words : nothingChanged(words);
 }
 
 } // namespace lastrivet::ui

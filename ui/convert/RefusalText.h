@@ -5,7 +5,7 @@
 #include <QString>
 
 namespace lastrivet {
-struct Message;
+class Fault;
 struct Refusal;
 } // namespace lastrivet
 
@@ -14,8 +14,8 @@ namespace lastrivet::ui {
 /// Why a change was not made, in the language of the screen, one sentence per reason.
 QString inWords(const Refusal &refusal);
 
-/// That nothing was changed, and why; it is said once where the reason says so, too.
+/// That nothing was changed, and why; it is said once where the fault says so, too.
 QString nothingChanged(const Refusal &refusal);
-QString nothingChanged(const Message &why);
+QString nothingChanged(const Fault &fault);
 
 } // namespace lastrivet::ui

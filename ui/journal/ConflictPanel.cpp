@@ -232,7 +232,7 @@ void ConflictPanel::decide(ConflictDecision decision)
         }
         Q_EMIT m_session.said(toQt(done->label), true);
     } catch (const Fault &fault) {
-        m_session.complain(nothingChanged(Message{fault.what(), {}}));
+        m_session.complain(nothingChanged(fault));
     }
 }
 

@@ -111,7 +111,7 @@ Session::Outcome Session::attempt(const QString &label, const Body &body)
             return Outcome::Made;
         return result.reason().violations.empty() ? Outcome::NotSaved : Outcome::AgainstRules;
     } catch (const Fault &fault) {
-        complain(nothingChanged(Message{fault.what(), {}}));
+        complain(nothingChanged(fault));
         return Outcome::NotSaved;
     }
 }

@@ -1,15 +1,19 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Database.h"
+
+#include "core/base/Error.h"
 #include "core/storage/Integrity.h"
 #include "core/storage/Migration.h"
 #include "core/storage/Opening.h"
 #include "core/storage/Schema.h"
 #include "core/storage/Transaction.h"
 
+#include <SQLiteCpp/Exception.h>
 #include <catch2/catch.hpp>
 
 #include <filesystem>
+#include <sqlite3.h>
 #include <string>
 #include <system_error>
 
@@ -165,4 +169,22 @@ TEST_CASE("A table of somebody's own may be called anything when the pages are l
     runSteps(database);
     database.run(R"(CREATE TABLE "Robin's list" ("item" TEXT))");
     CHECK_FALSE(firstDamageOf(database, {}));
+}
+
+TEST_CASE("A fault that says itself that nothing was changed is marked, and no other is")
+{
+    const auto isMarked = [](int code) -> bool {
+        try {
+            throwFault(SQLite::Exception("as SQLite says it", code));
+        } catch (const Fault &fault) {
+            const std::string sentence = fault.what();
+            CHECK(fault.saysNothingWasChanged() ==
+                  (sentence.find("nothing was changed") != std::string::npos));
+            return fault.saysNothingWasChanged();
+        }
+    };
+    CHECK(isMarked(SQLITE_FULL));
+    CHECK(isMarked(SQLITE_IOERR));
+    CHECK_FALSE(isMarked(SQLITE_BUSY));
+    CHECK_FALSE(isMarked(SQLITE_CORRUPT));
 }

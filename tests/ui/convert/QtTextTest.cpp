@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/convert/QtText.h"
 
+#include "core/base/Error.h"
 #include "core/base/Tongue.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/NumberText.h"
@@ -29,9 +30,9 @@ TEST_CASE("The name of a field in a sentence is words, and what people wrote sta
 
 TEST_CASE("That nothing was changed is said once, also where the reason says so")
 {
-    const Message full{"The disk is full; nothing was changed.", {}};
+    const NotSaved full("The disk is full; nothing was changed.", Unchanged::IsSaid);
     CHECK(nothingChanged(full) == QStringLiteral("The disk is full; nothing was changed."));
-    const Message held{"Another program holds the project's database just now.", {}};
+    const NotWritable held("Another program holds the project's database just now.");
     CHECK(nothingChanged(held) ==
           QStringLiteral("Nothing was changed: Another program holds the project's database just "
                          "now."));
