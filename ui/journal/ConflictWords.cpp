@@ -14,6 +14,7 @@
 
 #include <chrono>
 #include <cstdint>
+#include <string>
 #include <utility>
 
 namespace lastrivet::ui {
@@ -55,11 +56,17 @@ QString valueIn(const Records &records, const MergeConflict &conflict,
     return text.isEmpty() ? tr("nothing") : text;
 }
 
-/// Without the number that the program gave a record, which says nothing to people.
-QString withoutId(QString sentence, RecordRef record)
+/// Whether the program gave a record its number, which says nothing to people then.
+bool isOfProgram(std::int64_t id)
 {
     constexpr std::int64_t longerThanPeopleGive = 1'000'000'000;
-    if (record.id >= longerThanPeopleGive)
+    return id >= longerThanPeopleGive;
+}
+
+/// A sentence that is kept in English, with the names in it, without the number of the record.
+QString withoutId(QString sentence, RecordRef record)
+{
+    if (isOfProgram(record.id))
         sentence.remove(QStringLiteral(" %1").arg(record.id));
     return sentence;
 }
@@ -68,8 +75,13 @@ QString withoutId(QString sentence, RecordRef record)
 
 QString recordIn(const Records &records, const MergeConflict &conflict)
 {
-    return withoutId(screenWording().sentence(designated(records, conflict.record)),
-                     conflict.record);
+    const RecordRef record = conflict.record;
+    Message name = spoken(records, record);
+    // What has no name, or is gone, is left with its number.
+    if (isOfProgram(record.id) && name.arguments.size() == 2 &&
+        name.arguments.back() == std::to_string(record.id))
+        name = {noun(record.type), {}};
+    return screenWording().sentence(name);
 }
 
 QString fieldIn(const Records &records, const MergeConflict &conflict)

@@ -5,6 +5,7 @@
 #include "tests/ui/support/Looks.h"
 #include "ui/convert/QtText.h"
 #include "ui/journal/ConflictPanel.h"
+#include "ui/journal/ConflictWords.h"
 #include "ui/journal/ConflictsView.h"
 #include "ui/journal/JournalPage.h"
 #include "ui/journal/MergeTask.h"
@@ -89,6 +90,21 @@ TEST_CASE("A merge says in one sentence what came, and shows both values of what
     picture(window.window, 1280, 720, "journal-to-decide");
     window.merge();
     CHECK(window.said().startsWith(QStringLiteral("Nothing new")));
+}
+
+TEST_CASE("What is to decide is named without the number that the program counts it by")
+{
+    constexpr std::int64_t id = 3'812'345'678'901;
+    Records records;
+    Component shelf;
+    shelf.id = Id<Component>{id};
+    shelf.name = "Shelf";
+    records.put(RecordType::Component, &shelf);
+    MergeConflict conflict;
+    conflict.record = {RecordType::Component, id};
+    CHECK(ui::recordIn(records, conflict) == QStringLiteral("Part “Shelf”"));
+    conflict.record.id += 1;
+    CHECK(ui::recordIn(records, conflict) == QStringLiteral("Part"));
 }
 
 TEST_CASE("Undo after a merge says that a merge is not taken back, and what can be done")
