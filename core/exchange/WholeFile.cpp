@@ -85,11 +85,16 @@ void writeWholeFile(const fs::path &file, const std::function<void(std::ostream 
         // Streams leave there what the system said.
         errno = 0;
         std::ofstream out(unfinished, std::ios::binary | std::ios::trunc);
-        if (out)
-            write(out);
-        out.close();
         if (!out)
             refuse(file, errno);
+        write(out);
+        out.flush();
+        const int error = out ? 0 : errno;
+        out.close();
+        // Whatever was done after the stream had failed may have left something else there; of what
+        // is usual, an open file fails for the lack of room alone.
+        if (!out)
+            refuse(file, error == ENOSPC || error == EDQUOT ? error : 0);
     });
 }
 

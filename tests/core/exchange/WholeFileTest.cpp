@@ -49,6 +49,25 @@ TEST_CASE("A file that cannot be written is told with the reason")
                Catch::Contains(": the folder cannot be written;"));
 }
 
+TEST_CASE("What was done after the writing had failed is not told as its reason")
+{
+    const test::TemporaryFolder folder;
+    const auto reasonAfter = [&](int error) -> std::string {
+        try {
+            writeWholeFile(folder / "whole.json", [error](std::ostream &out) {
+                out.setstate(std::ios::badbit);
+                errno = error;
+            });
+        } catch (const NotSaved &fault) {
+            return fault.what();
+        }
+        return {};
+    };
+    CHECK_THAT(reasonAfter(ENOENT), Catch::Contains("cannot be written; nothing was changed"));
+    CHECK_THAT(reasonAfter(ENOSPC), Catch::Contains("cannot be written: the disk is full;"));
+    CHECK(fs::is_empty(folder.path()));
+}
+
 TEST_CASE("Only what is usual has words for why a file cannot be written")
 {
     CHECK(usualWriteFailure(ENOSPC) == "the disk is full");
