@@ -65,8 +65,11 @@ void BackupPlace::requireOwn(Database &project, Time now) const
         return;
     }
     const auto ours = chainOf(project);
-    const auto kept = storage::openDatabase(m_folder, true, now);
-    const auto theirs = chainOf(*kept.database);
+    // The project is another place, of which the sentence must not be taken to speak.
+    const auto theirs = storage::withFaultsAt(m_folder.root(), [&] {
+        const auto kept = storage::openDatabase(m_folder, true, now);
+        return chainOf(*kept.database);
+    });
     if (theirs.empty() || ours.empty() || theirs.front() != ours.front())
         throw NotWritable(fmt::format("{} holds another project; nothing was changed.", place));
     if (theirs.size() > ours.size() || !std::equal(theirs.begin(), theirs.end(), ours.begin()))

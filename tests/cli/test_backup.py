@@ -63,6 +63,16 @@ class Backup(BackupTest):
         self.assertEqual(report["journal_hash"],
                          self.ask("journal", self.place, "--json").json()[-1]["hash"])
 
+    def test_of_a_project_that_cannot_be_read_says_which(self):
+        (self.project / "records.db").write_bytes(b"no database at all " * 500)
+        self.refused(3, "backup", self.project, "--to", self.shelf, says=str(self.project))
+
+    def test_of_a_project_does_not_blame_it_for_a_backup_that_cannot_be_read(self):
+        self.back_up()
+        (self.place / "records.db").write_bytes(b"no database at all " * 500)
+        answer = self.refused(3, "backup", self.project, "--to", self.shelf, says=str(self.place))
+        self.assertNotIn(f"{self.project}: ", answer.err)
+
     def test_copies_only_what_is_new_and_keeps_the_state_before(self):
         self.back_up()
         self.log("Deburred after the first backup")

@@ -36,7 +36,9 @@ Outcome backUp(const Options &options, Terminal &terminal)
 {
     const auto now = SystemClock{}.now();
     const auto reading = options.everyFile ? backup::Reading::EveryFile : backup::Reading::NewFiles;
-    const auto report = *backup::backUp(options.project, options.to, now, reading);
+    const auto report = tellingWhere(options.project, [&] {
+        return *backup::backUp(options.project, options.to, now, reading);
+    });
     tell(report, options.json, terminal);
     if (report.is_same_disk && !options.json)
         terminal.out() << "It lies on the disk of the project, and would be lost with it.\n";
