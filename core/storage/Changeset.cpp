@@ -179,6 +179,9 @@ void requireSameShape(const Database &database, std::span<const std::uint8_t> ch
         const auto operation = operationAt(at);
         if (!seen.insert(operation.table).second)
             return;
+        // Nobody's change is of the journal itself, or of what belongs to this computer.
+        if (!isJournalled(operation.table))
+            refuse();
         unsigned char *flags = nullptr;
         int columns = 0;
         if (sqlite3changeset_pk(at, &flags, &columns) != SQLITE_OK)

@@ -13,6 +13,8 @@ constexpr std::uint64_t mostColumns = 1000;
 
 enum Operation : std::uint8_t { Delete = 9, Insert = 18, Update = 23 };
 enum Value : std::uint8_t { Undefined, Integer, Real, Text, Bytes, Null };
+/// What was made or removed has a value in every column; of an update the others are left out.
+enum class Row { Whole, WhatChanged };
 
 /// Takes pieces off the front; every answer is false or empty when they are not there.
 class Pieces {
@@ -62,10 +64,10 @@ public:
         return end != m_rest.end() && skip(std::uint64_t(end - m_rest.begin()) + 1);
     }
 
-    bool skipValue()
+    bool skipValue(Row row)
     {
         const auto type = byte();
-        if (!type || *type > Null)
+        if (!type || *type > Null || (row == Row::Whole && *type == Undefined))
             return false;
         if (*type == Integer || *type == Real)
             return skip(8);
@@ -75,10 +77,10 @@ public:
         return length && skip(*length);
     }
 
-    bool skipRow(std::uint64_t columns)
+    bool skipRow(std::uint64_t columns, Row row)
     {
         for (; columns > 0; --columns) {
-            if (!skipValue())
+            if (!skipValue(row))
                 return false;
         }
         return true;
@@ -100,8 +102,9 @@ std::optional<std::uint64_t> readTable(Pieces &pieces)
 bool skipChange(Pieces &pieces, std::uint8_t operation, std::uint64_t columns)
 {
     const bool isKnown = operation == Delete || operation == Insert || operation == Update;
-    return isKnown && pieces.byte() && pieces.skipRow(columns) &&
-           (operation != Update || pieces.skipRow(columns));
+    const Row row = operation == Update ? Row::WhatChanged : Row::Whole;
+    return isKnown && pieces.byte() && pieces.skipRow(columns, row) &&
+           (operation != Update || pieces.skipRow(columns, row));
 }
 
 } // namespace

@@ -73,6 +73,32 @@ TEST_CASE("A table whose name has no end is refused, and not looked at for ever"
     }
 }
 
+TEST_CASE("A row that was made or removed and lacks a value is refused, and not applied in part")
+{
+    Database database;
+    runSteps(database);
+    for (const std::uint8_t operation : {std::uint8_t(18), std::uint8_t(9)}) {
+        const Blob lacking{'T', 2, 1, 0, 'p', 'e', 'r', 's', 'o', 'n', 0, operation,
+                           0,   1, 0, 0, 0,   0,   0,   0,   0,   7,   0};
+        CHECK_FALSE(isWellFormedChangeset(lacking));
+        CHECK_THROWS_AS(storage::apply(database, lacking), UnreadableInput);
+        CHECK_THROWS_AS(inverted(lacking), UnreadableInput);
+    }
+    CHECK(database.number(R"(SELECT count(*) FROM "person")") == 0);
+}
+
+TEST_CASE("A change of a table that no change is ever of is refused")
+{
+    // "local_state" gets the key k with the value v.
+    const Blob foreign{'T', 2,   1,   0, 'l', 'o', 'c', 'a', 'l', '_', 's', 't',
+                       'a', 't', 'e', 0, 18,  0,   3,   1,   'k', 3,   1,   'v'};
+    Database database;
+    runSteps(database);
+    CHECK(isWellFormedChangeset(foreign));
+    CHECK_THROWS_AS(storage::apply(database, foreign), UnreadableInput);
+    CHECK(database.number(R"(SELECT count(*) FROM "local_state")") == 0);
+}
+
 TEST_CASE("A changed row without its whole key is refused")
 {
     // A table with two columns in its key, told with one, and with the second left out.
