@@ -108,6 +108,20 @@ std::optional<fs::path> locateToOpen(const fs::path &projectFolder, const Media 
     }
 }
 
+std::string_view whyNotLocated(std::string_view file)
+{
+    if (file.empty() || !staysInside(file))
+        return "The file {0} would lie outside the project's folder.";
+    if (!hasPlainLetters(file))
+        return "The file {0} has letters in its name that mean something else on other systems, as "
+               "a backslash does; it is not looked for.";
+    if (isReserved(file))
+        return "The file {0} would lie among what the program itself keeps in the project's "
+               "folder.";
+    return "The file {0} would lie behind a link that leads out of the project's folder; it is not "
+           "looked for.";
+}
+
 std::string shownName(const fs::path &file)
 {
     const std::string name = file.filename().string();

@@ -27,6 +27,9 @@ std::optional<std::filesystem::path> locate(const std::filesystem::path &project
 std::optional<std::filesystem::path> locateToOpen(const std::filesystem::path &projectFolder,
                                                   const Media &media);
 
+/// Of a file that `locate` does not find, why: a sentence whose `{0}` is its name.
+std::string_view whyNotLocated(std::string_view file);
+
 /// A file's name as a sentence can show it: valid UTF-8 without control characters, shortened.
 std::string shownName(const std::filesystem::path &file);
 

@@ -51,8 +51,7 @@ bool checkFile(const Media &media, const storage::ProjectFolder &folder, Finding
     };
     const auto path = evidence::locate(folder.root(), media);
     if (!path) {
-        tell("The file {0} would lie outside the project's folder, or among what the program keeps "
-             "there.");
+        tell(evidence::whyNotLocated(media.file));
         return true;
     }
     std::error_code none;

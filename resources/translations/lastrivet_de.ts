@@ -6734,10 +6734,6 @@
         <translation>Die Datei {0} ist nicht mehr, wie sie übernommen wurde: Ihre SHA-256-Summe hat sich geändert.</translation>
     </message>
     <message>
-        <source>The file {0} would lie outside the project&apos;s folder, or among what the program keeps there.</source>
-        <translation>Die Datei {0} läge außerhalb des Projektordners oder unter dem, was das Programm dort aufbewahrt.</translation>
-    </message>
-    <message>
         <source>The file {0}, like {1} more, has no SHA-256 on record: whether it is as it came cannot be told.</source>
         <translation>Zur Datei {0} und zu {1} weiteren steht keine SHA-256-Summe fest: Ob sie ist, wie sie kam, lässt sich nicht sagen.</translation>
     </message>
@@ -7768,6 +7764,22 @@
     <message>
         <source>{0} was not signed before the closing, only after it</source>
         <translation>{0} war vor dem Schließen nicht unterschrieben, erst danach</translation>
+    </message>
+    <message>
+        <source>The file {0} has letters in its name that mean something else on other systems, as a backslash does; it is not looked for.</source>
+        <translation>Die Datei {0} hat Zeichen im Namen, die auf anderen Systemen etwas anderes bedeuten, wie ein umgekehrter Schrägstrich; sie wird nicht gesucht.</translation>
+    </message>
+    <message>
+        <source>The file {0} would lie among what the program itself keeps in the project&apos;s folder.</source>
+        <translation>Die Datei {0} läge unter dem, was das Programm selbst im Ordner des Projekts aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>The file {0} would lie behind a link that leads out of the project&apos;s folder; it is not looked for.</source>
+        <translation>Die Datei {0} läge hinter einem Verweis, der aus dem Ordner des Projekts hinausführt; sie wird nicht gesucht.</translation>
+    </message>
+    <message>
+        <source>The file {0} would lie outside the project&apos;s folder.</source>
+        <translation>Die Datei {0} läge außerhalb des Projektordners.</translation>
     </message>
 </context>
 <context>

@@ -6734,10 +6734,6 @@
         <translation>Le fichier {0} n’est plus tel qu’il a été ajouté&#xa0;: son SHA-256 a changé.</translation>
     </message>
     <message>
-        <source>The file {0} would lie outside the project&apos;s folder, or among what the program keeps there.</source>
-        <translation>Le fichier {0} se trouverait hors du dossier du projet, ou parmi ce que le programme y conserve.</translation>
-    </message>
-    <message>
         <source>The file {0}, like {1} more, has no SHA-256 on record: whether it is as it came cannot be told.</source>
         <translation>Aucune somme SHA-256 n’est enregistrée pour le fichier {0}, ni pour {1} autres&#xa0;: impossible de dire s’il est resté tel qu’il est arrivé.</translation>
     </message>
@@ -7768,6 +7764,22 @@
     <message>
         <source>{0} was not signed before the closing, only after it</source>
         <translation>{0}&#xa0;: signé seulement après la fermeture, pas avant</translation>
+    </message>
+    <message>
+        <source>The file {0} has letters in its name that mean something else on other systems, as a backslash does; it is not looked for.</source>
+        <translation>Le fichier {0} a dans son nom des signes qui ont un autre sens sur d’autres systèmes, comme une barre oblique inverse&#xa0;; il n’est pas cherché.</translation>
+    </message>
+    <message>
+        <source>The file {0} would lie among what the program itself keeps in the project&apos;s folder.</source>
+        <translation>Le fichier {0} se trouverait parmi ce que le programme garde lui-même dans le dossier du projet.</translation>
+    </message>
+    <message>
+        <source>The file {0} would lie behind a link that leads out of the project&apos;s folder; it is not looked for.</source>
+        <translation>Le fichier {0} se trouverait derrière un lien qui mène hors du dossier du projet&#xa0;; il n’est pas cherché.</translation>
+    </message>
+    <message>
+        <source>The file {0} would lie outside the project&apos;s folder.</source>
+        <translation>Le fichier {0} se trouverait hors du dossier du projet.</translation>
     </message>
 </context>
 <context>

@@ -37,6 +37,17 @@ TEST_CASE("A record's file is found inside the project folder only")
     }
 }
 
+TEST_CASE("Why a file is not looked for is told as it is")
+{
+    const auto why = [](std::string_view file) { return std::string(whyNotLocated(file)); };
+    for (const char *outside : {"", "../a.jpg", "/etc/hostname", "photos/../../a.jpg", "photos/"})
+        CHECK(why(outside) == "The file {0} would lie outside the project's folder.");
+    CHECK_THAT(why("photos\\a.jpg"), Catch::Contains("letters in its name"));
+    CHECK_THAT(why("C:a.jpg"), Catch::Contains("letters in its name"));
+    CHECK_THAT(why("backups/2026.db"), Catch::Contains("what the program itself keeps"));
+    CHECK_THAT(why("photos/a.jpg"), Catch::Contains("behind a link that leads out"));
+}
+
 TEST_CASE("In a project folder that cannot be found there are no files, nor elsewhere")
 {
     const TemporaryFolder folder;
