@@ -180,6 +180,45 @@ void discard(const std::filesystem::path &projectFolder, const Batch &batch)
     }
 }
 
+CopiedFiles::CopiedFiles(const Project &project, const std::vector<IncomingFile> &files)
+    : m_folder(project.folder())
+{
+    if (project.isReadOnly())
+        throw NotWritable(project.readOnlyReason());
+    Intake intake(m_folder, *project.records(), project.now());
+    const IntakeListener listener{{}, [this](Batch batch) {
+                                      m_batch.insert(m_batch.end(),
+                                                     std::make_move_iterator(batch.begin()),
+                                                     std::make_move_iterator(batch.end()));
+                                  }};
+    prepareAll(intake, files, 1, listener);
+    IntakeReport report;
+    setFailedAside(m_batch, report);
+    m_failures = std::move(report.failures);
+    giveCopiesToFirst(m_batch);
+}
+
+std::vector<Id<Media>> CopiedFiles::put(Edit &edit) const
+{
+    RowsByHash rows = rowsBefore(edit.records(), m_batch);
+    IntakeReport report;
+    for (const PreparedFile &file : m_batch)
+        storeOne(edit, file, rows, report);
+    std::vector<Id<Media>> media;
+    for (const auto &ids : {report.taken, report.already_there}) {
+        for (const Id<Media> id : ids) {
+            if (std::find(media.begin(), media.end(), id) == media.end())
+                media.push_back(id);
+        }
+    }
+    return media;
+}
+
+void CopiedFiles::discard() const
+{
+    evidence::discard(m_folder, m_batch);
+}
+
 IntakeReport takeIn(Project &project, const std::vector<IncomingFile> &files, unsigned workers,
                     const std::function<void(const IntakeProgress &)> &progress,
                     std::stop_token stop, ChangeKind kind, const IntakeLabel &label)

@@ -16,8 +16,9 @@
 #include <vector>
 
 namespace lastrivet {
+class Edit;
 class Project;
-}
+} // namespace lastrivet
 
 namespace lastrivet::evidence {
 
@@ -51,6 +52,31 @@ IntakeReport store(Project &project, Batch batch, ChangeKind kind = ChangeKind::
 
 /// Removes the copies of a batch that will not be stored.
 void discard(const std::filesystem::path &projectFolder, const Batch &batch);
+
+/// Files that are copied into the project's folder and wait for their rows, which a change of the
+/// caller's own puts on record: what somebody does with a picture is one change then, and one step
+/// of undo.
+class CopiedFiles {
+public:
+    /// Copies the files, on the project's thread; at most `largestBatch`. Throws `NotWritable`.
+    CopiedFiles(const Project &project, const std::vector<IncomingFile> &files);
+
+    /// True when none of the files can be put on record.
+    bool isEmpty() const { return m_batch.empty(); }
+    /// Those that cannot, and why.
+    const std::vector<IntakeFailure> &failures() const { return m_failures; }
+    /// In the body of a change: puts the rows, or joins the links to the rows of files that are
+    /// known. Returns them, each once.
+    std::vector<Id<Media>> put(Edit &edit) const;
+    /// Removes the copies, when the change was refused. After a fault, when it is not known whether
+    /// it was made, they stay: taken in again, the same file is the copy.
+    void discard() const;
+
+private:
+    std::filesystem::path m_folder;
+    Batch m_batch;
+    std::vector<IntakeFailure> m_failures;
+};
 
 /// Takes files in from beginning to end, on the project's thread, with worker threads of its own.
 IntakeReport takeIn(Project &project, const std::vector<IncomingFile> &files, unsigned workers = 2,

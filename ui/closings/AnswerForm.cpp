@@ -93,16 +93,12 @@ bool AnswerForm::correct(const Squawk &finding)
         m_correction->setFocus();
         return false;
     }
-    // Taking the picture in makes a new snapshot, and the finding is of the old one.
     const auto id = finding.id;
     const QString label = tr("Squawk %1 corrected").arg(toQt(finding.number));
-    const auto picture = m_picture->takeIn();
-    if (!picture)
-        return false;
-    return m_session.change(label, [&](Edit &edit) {
+    return m_picture->change(label, [&](Edit &edit, Id<Media> picture) {
         acts::fixSquawk(edit, id, correction, *m_on->moment(), m_by->personIn(edit));
-        if (*picture)
-            acts::linkMedia(edit, *picture, {RecordType::Squawk, id.value()});
+        if (picture)
+            acts::linkMedia(edit, picture, {RecordType::Squawk, id.value()});
     });
 }
 

@@ -138,19 +138,16 @@ bool CloseForm::perform()
         return false;
     }
     const std::string reason = toStd(m_reason->text());
-    const auto picture = m_picture->takeIn();
-    if (!picture)
-        return false;
     const QString title = toQt(m_session.records()->find(m_closing)->title);
     const QString label = (m_isReopening ? tr("%1 opened again") : tr("%1 closed")).arg(title);
-    return m_session.change(label, [&](Edit &edit) {
+    return m_picture->change(label, [&](Edit &edit, Id<Media> picture) {
         const acts::Act act{*m_on->moment(), m_by->personIn(edit), reason, m_about->isChecked()};
         if (m_isReopening)
             acts::reopen(edit, m_closing, act);
         else
             acts::close(edit, m_closing, act);
-        if (*picture)
-            acts::linkMedia(edit, *picture, {RecordType::Closing, m_closing.value()});
+        if (picture)
+            acts::linkMedia(edit, picture, {RecordType::Closing, m_closing.value()});
     });
 }
 

@@ -311,10 +311,8 @@ void ClosingView::attachSheet(Id<HoldPoint> point)
     sheet.choose();
     if (!sheet.hasFile())
         return;
-    const auto taken = sheet.takeIn();
-    if (taken && *taken)
-        m_session.change(tr("Signed sheet added"),
-                         [&](Edit &edit) { acts::attachSheet(edit, id, *taken); });
+    sheet.change(tr("Signed sheet added"),
+                 [&](Edit &edit, Id<Media> taken) { acts::attachSheet(edit, id, taken); });
 }
 
 void ClosingView::choosePhotos()

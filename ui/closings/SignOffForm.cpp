@@ -135,16 +135,13 @@ bool SignOffForm::perform()
         hint(why);
         return false;
     }
-    const auto sheet = m_sheet->takeIn();
-    if (!sheet)
-        return false;
     const auto records = m_session.records();
     const HoldPoint *point = records->find(m_point);
     const QString label =
         point ? tr("%1 signed").arg(holdPointName(*records, *point))
               : tr("%1 accepted afterwards").arg(toQt(records->find(m_late)->title));
-    return m_session.change(label, [&](Edit &edit) {
-        const SignOff signature = typed(m_person->personIn(edit), *sheet);
+    return m_sheet->change(label, [&](Edit &edit, Id<Media> sheet) {
+        const SignOff signature = typed(m_person->personIn(edit), sheet);
         if (point)
             acts::sign(edit, signature);
         else

@@ -345,15 +345,12 @@ bool VisitForm::performHolding()
         warnOnce(tr("Findings are typed, and by the result everything is accepted without any. "
                     "Choose the result, or press again if the findings change nothing in it.")))
         return false;
-    const auto sheet = m_sheet->takeIn();
-    if (!sheet)
-        return false;
     const QString label =
         findings.empty() ? tr("Visit recorded")
                          : tr("Visit recorded with %n findings", nullptr, int(findings.size()));
     Id<Inspection> id;
-    const bool isDone = m_session.change(label, [&](Edit &edit) {
-        id = acts::holdInspection(edit, typed(edit, *sheet));
+    const bool isDone = m_sheet->change(label, [&](Edit &edit, Id<Media> sheet) {
+        id = acts::holdInspection(edit, typed(edit, sheet));
         if (m_complete->isChecked())
             acts::completeInspection(edit, id, *m_day->moment());
     });

@@ -63,11 +63,8 @@ bool CalibrationForm::perform()
         return false;
     }
     const QString name = toQt(tool->name);
-    const auto paper = m_certificate->takeIn();
-    if (!paper)
-        return false;
-    return m_session.change(tr("%1: calibrated").arg(name), [&](Edit &edit) {
-        acts::calibrate(edit, m_tool, {m_done->moment(), m_due->moment(), *paper});
+    return m_certificate->change(tr("%1: calibrated").arg(name), [&](Edit &edit, Id<Media> paper) {
+        acts::calibrate(edit, m_tool, {m_done->moment(), m_due->moment(), paper});
     });
 }
 

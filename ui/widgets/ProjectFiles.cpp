@@ -7,7 +7,6 @@
 #include "core/evidence/MediaFile.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
-#include "ui/widgets/IntakeWords.h"
 
 #include <QCoreApplication>
 #include <QDesktopServices>
@@ -15,6 +14,9 @@
 #include <QFileInfo>
 #include <QMimeData>
 #include <QUrl>
+
+#include <utility>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -35,36 +37,48 @@ QString onlyFileEnding(const QMimeData &offered, const QStringList &endings)
     return isOne ? files.front() : QString();
 }
 
+/// As many as one change takes in.
+bool attachSome(Session &session, const QString &name,
+                const std::vector<evidence::IncomingFile> &files,
+                const std::function<void(Edit &, Id<Media>)> &attach)
+{
+    try {
+        const evidence::CopiedFiles copied(session.project(), files);
+        const int count = int(files.size() - copied.failures().size());
+        auto outcome = Session::Outcome::NotSaved;
+        if (!copied.isEmpty())
+            outcome =
+                session.attempt(tr("%1: %n files attached", count).arg(name), [&](Edit &edit) {
+                    for (const Id<Media> file : copied.put(edit))
+                        attach(edit, file);
+                });
+        if (outcome == Session::Outcome::AgainstRules)
+            copied.discard();
+        if (!copied.failures().empty())
+            session.complain(inWords(copied.failures().front().why));
+        return outcome == Session::Outcome::Made;
+    } catch (const Fault &fault) {
+        session.complain(fault);
+        return false;
+    }
+}
+
 } // namespace
 
 bool attachFiles(Session &session, const QString &name, const QStringList &files,
                  const std::function<void(Edit &, Id<Media>)> &attach)
 {
-    std::vector<evidence::IncomingFile> incoming;
-    for (const QString &file : files) {
-        evidence::IncomingFile one;
-        one.path = toPath(file);
-        incoming.push_back(std::move(one));
+    bool isAny = false;
+    for (qsizetype first = 0; first < files.size(); first += qsizetype(evidence::largestBatch)) {
+        std::vector<evidence::IncomingFile> incoming;
+        for (const QString &file : files.mid(first, qsizetype(evidence::largestBatch))) {
+            evidence::IncomingFile one;
+            one.path = toPath(file);
+            incoming.push_back(std::move(one));
+        }
+        isAny = attachSome(session, name, incoming, attach) || isAny;
     }
-    evidence::IntakeReport report;
-    try {
-        report = evidence::takeIn(session.project(), incoming, 1, {}, {}, ChangeKind::Change,
-                                  intakeLabel);
-    } catch (const Fault &fault) {
-        session.complain(fault);
-        return false;
-    }
-    auto taken = report.taken;
-    taken.insert(taken.end(), report.already_there.begin(), report.already_there.end());
-    const bool isDone =
-        !taken.empty() &&
-        session.change(tr("%1: %n files attached", int(taken.size())).arg(name), [&](Edit &edit) {
-            for (const Id<Media> file : taken)
-                attach(edit, file);
-        });
-    if (!report.failures.empty())
-        session.complain(inWords(report.failures.front().why));
-    return isDone;
+    return isAny;
 }
 
 void openFile(Session &session, Id<Media> id)

@@ -7,7 +7,6 @@
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/shell/Session.h"
-#include "ui/widgets/IntakeWords.h"
 #include "ui/widgets/ProjectFiles.h"
 
 #include <QDragEnterEvent>
@@ -75,26 +74,28 @@ QString SheetBox::whyNot() const
         .arg(QFileInfo(m_file).fileName());
 }
 
-std::optional<Id<Media>> SheetBox::takeIn()
+bool SheetBox::change(const QString &label, const std::function<void(Edit &, Id<Media>)> &body)
 {
     if (m_file.isEmpty())
-        return Id<Media>{};
+        return m_session.change(label, [&](Edit &edit) { body(edit, {}); });
     evidence::IncomingFile incoming;
     incoming.path = toPath(m_file);
     incoming.shows = m_shows;
     try {
-        const auto report = evidence::takeIn(m_session.project(), {incoming}, 1, {}, {},
-                                             ChangeKind::Change, intakeLabel);
-        if (!report.taken.empty())
-            return report.taken.front();
-        if (!report.already_there.empty())
-            return report.already_there.front();
-        if (!report.failures.empty())
-            m_session.complain(inWords(report.failures.front().why));
+        const evidence::CopiedFiles copied(m_session.project(), {incoming});
+        if (copied.isEmpty()) {
+            m_session.complain(inWords(copied.failures().front().why));
+            return false;
+        }
+        const auto outcome =
+            m_session.attempt(label, [&](Edit &edit) { body(edit, copied.put(edit).front()); });
+        if (outcome == Session::Outcome::AgainstRules)
+            copied.discard();
+        return outcome == Session::Outcome::Made;
     } catch (const Fault &fault) {
         m_session.complain(fault);
     }
-    return std::nullopt;
+    return false;
 }
 
 void SheetBox::dragEnterEvent(QDragEnterEvent *event)

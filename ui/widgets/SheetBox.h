@@ -6,10 +6,14 @@
 
 #include <QWidget>
 
-#include <optional>
+#include <functional>
 
 class QLabel;
 class QPushButton;
+
+namespace lastrivet {
+class Edit;
+}
 
 namespace lastrivet::ui {
 
@@ -33,9 +37,9 @@ public:
     const QString &file() const { return m_file; }
     /// One sentence why the chosen file cannot be taken in; empty when it can, or none is chosen.
     QString whyNot() const;
-    /// Takes the chosen file into the project; none when no file is chosen. Empty when it could not
-    /// be taken in, which was said.
-    std::optional<Id<Media>> takeIn();
+    /// Makes a change named `label` with which the chosen file is taken into the project; `body`
+    /// gets its id, or none when no file is chosen. False when nothing was changed, which was said.
+    bool change(const QString &label, const std::function<void(Edit &, Id<Media>)> &body);
 
 Q_SIGNALS:
     void fileChanged(const QString &file);

@@ -185,3 +185,60 @@ TEST_CASE("Of twins the first one offered stands for the copy, whichever worker 
     CHECK(media.file == quick.media.file);
     CHECK(media.caption == slow.media.caption);
 }
+
+TEST_CASE("A picture and what is done with it are one change, and one step of undo")
+{
+    TestProject project;
+    const TemporaryFolder camera;
+    const Id<Component> wing = project.part("Left wing");
+    auto files = photos(camera.path(), 2, wing);
+    files.push_back(files.front());
+    const CopiedFiles copied(*project, files);
+    REQUIRE_FALSE(copied.isEmpty());
+    CHECK(copied.failures().empty());
+    CHECK(project->records()->media.isEmpty());
+    const std::size_t rows = project->journal().size();
+    std::vector<Id<Media>> put;
+    project.change("Painted", [&](Edit &edit) {
+        put = copied.put(edit);
+        edit.update(wing, [](Component &part) { part.note = "painted"; });
+    });
+    CHECK(put.size() == 2);
+    CHECK(project->records()->media.size() == 2);
+    CHECK(project->journal().size() == rows + 1);
+    REQUIRE(project->undo());
+    CHECK(project->records()->media.isEmpty());
+    CHECK(project->records()->find(wing)->note.empty());
+}
+
+TEST_CASE("Copies of a change that was refused are removed, and those that are known get the link")
+{
+    TestProject project;
+    const TemporaryFolder camera;
+    const Id<Component> wing = project.part("Left wing");
+    {
+        const CopiedFiles copied(*project, photos(camera.path(), 2, Id<Component>{999}));
+        CHECK_FALSE(project->change("Refused", [&](Edit &edit) { copied.put(edit); }));
+        copied.discard();
+    }
+    CHECK(filesIn(project.folder() / "photos") == 0);
+    auto files = photos(camera.path(), 1, wing);
+    const auto taken = takeIn(*project, files).taken;
+    files.front().shows = {Shows::Interior};
+    const CopiedFiles again(*project, files);
+    project.change("Again", [&](Edit &edit) { CHECK(again.put(edit) == taken); });
+    CHECK(project->records()->find(taken.front())->shows == WordSet{Shows::Interior});
+    CHECK(filesIn(project.folder() / "photos") == 1);
+}
+
+TEST_CASE("A file that cannot be copied is told, and leaves nothing to put on record")
+{
+    TestProject project;
+    const TemporaryFolder camera;
+    writeText(camera / "no.jpg", "no picture");
+    IncomingFile file;
+    file.path = camera / "no.jpg";
+    const CopiedFiles copied(*project, {file});
+    CHECK(copied.isEmpty());
+    CHECK(copied.failures().size() == 1);
+}

@@ -2,8 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/ProjectFiles.h"
 
+#include "core/project/acts/PhotoActs.h"
+#include "tests/support/TemporaryFolder.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
+#include "ui/widgets/SheetBox.h"
 
+#include <QImage>
 #include <QSignalSpy>
 
 #include <catch2/catch.hpp>
@@ -27,6 +32,54 @@ TEST_CASE("A file that is gone is said to be gone, and not to lack a program tha
     REQUIRE(complaints.count() == 1);
     CHECK(complaints.front().front().toString().startsWith(
         QStringLiteral("media/lost.jpg is not opened: it is not there")));
+}
+
+TEST_CASE("Files that are attached are taken in by the change that attaches them")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    const test::TemporaryFolder folder;
+    QImage image(32, 32, QImage::Format_RGB32);
+    image.fill(Qt::darkGreen);
+    const QString file = pathText(folder / "drawing.png");
+    REQUIRE(image.save(file));
+    const auto rows = session->project().journal().size();
+    const auto media = session->records()->media.size();
+    const auto attach = [&](Edit &edit, Id<Media> id) {
+        acts::linkMedia(edit, id, {RecordType::Component, workshop.rudder.value()});
+    };
+    CHECK(attachFiles(*session, QStringLiteral("Rudder"), {file}, attach));
+    CHECK(session->project().journal().size() == rows + 1);
+    CHECK(session->records()->media.size() == media + 1);
+    session->undo();
+    CHECK(session->records()->media.size() == media);
+    QSignalSpy complaints(session.get(), &Session::complained);
+    CHECK_FALSE(
+        attachFiles(*session, QStringLiteral("Rudder"), {pathText(folder / "gone.png")}, attach));
+    CHECK(complaints.count() == 1);
+}
+
+TEST_CASE("A picture of a form is taken in by the change that the form makes")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    const test::TemporaryFolder folder;
+    QImage image(32, 32, QImage::Format_RGB32);
+    image.fill(Qt::darkRed);
+    SheetBox box(*session);
+    const auto rows = session->project().journal().size();
+    Id<Media> shown{1};
+    REQUIRE(box.change(QStringLiteral("Without"), [&](Edit &edit, Id<Media> sheet) {
+        shown = sheet;
+        edit.update(workshop.rudder, [](Component &part) { part.note = "seen"; });
+    }));
+    CHECK_FALSE(shown);
+    box.setFile(pathText(folder / "sheet.png"));
+    REQUIRE(image.save(box.file()));
+    REQUIRE(box.change(QStringLiteral("With"), [&](Edit &, Id<Media> sheet) { shown = sheet; }));
+    CHECK(session->project().journal().size() == rows + 2);
+    CHECK(session->records()->find(shown)->shows.contains(Shows::SignedSheet));
+    CHECK(session->project().undoLabel() == "With");
 }
 
 } // namespace lastrivet::ui
