@@ -89,8 +89,10 @@ void writeWholeFile(const fs::path &file, const std::function<void(std::ostream 
             refuse(file, errno);
         write(out);
         out.flush();
-        const int error = out ? 0 : errno;
+        int error = out ? 0 : errno;
         out.close();
+        if (error == 0)
+            error = errno;
         // Whatever was done after the stream had failed may have left something else there; of what
         // is usual, an open file fails for the lack of room alone.
         if (!out)
