@@ -32,6 +32,19 @@ std::optional<Violation> newlyBroken(const Records &before, const Records &after
     return first == broken.end() ? std::nullopt : std::optional(*first);
 }
 
+bool makesRecords(const ChangeContent &content)
+{
+    return std::any_of(content.records.begin(), content.records.end(), [](const auto &edits) {
+        return edits.own() && edits.own()->kind == RowChange::Insert;
+    });
+}
+
+bool takesBackRecords(const ChangeContent &content)
+{
+    return std::any_of(content.records.begin(), content.records.end(),
+                       [](const auto &edits) { return edits.takesBack(); });
+}
+
 } // namespace
 
 Replay::Replay(MergeState base)
@@ -45,7 +58,9 @@ bool Replay::play(const storage::JournalRow &change)
 {
     if (!change.changeset || isTakenBack(change))
         return true;
-    Turn turn(m_state, m_memory, change.change_id, change.undoes, contentOf(*change.changeset));
+    ChangeContent content = contentOf(*change.changeset);
+    const bool isMaking = makesRecords(content);
+    Turn turn(m_state, m_memory, change.change_id, change.undoes, std::move(content));
     std::string reason;
     if (!turn.play()) {
         reason = turn.missing();
@@ -55,7 +70,7 @@ bool Replay::play(const storage::JournalRow &change)
     }
     if (!reason.empty()) {
         turn.rememberLeftOut();
-        m_memory.setAside.insert(change.change_id);
+        m_memory.setAside.insert_or_assign(change.change_id, isMaking);
         storage::ConflictRow conflict;
         conflict.kind = ConflictKind::SetAside;
         conflict.record = turn.subject();
@@ -73,8 +88,14 @@ bool Replay::play(const storage::JournalRow &change)
 
 bool Replay::isTakenBack(const storage::JournalRow &change)
 {
-    if (!change.undoes || m_memory.setAside.erase(*change.undoes) == 0)
+    const auto undone =
+        change.undoes ? m_memory.setAside.find(*change.undoes) : m_memory.setAside.end();
+    if (undone == m_memory.setAside.end())
         return false;
+    // A change of its own withdraws what was made, and leaves it on record in its author's copy.
+    if (undone->second && !takesBackRecords(contentOf(*change.changeset)))
+        return false;
+    m_memory.setAside.erase(undone);
     std::erase_if(m_state.conflicts, [&](const auto &entry) {
         return entry.second.kind == ConflictKind::SetAside &&
                entry.second.lost_by == *change.undoes;

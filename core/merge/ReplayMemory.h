@@ -55,8 +55,8 @@ struct ReplayMemory {
     std::map<std::int64_t, std::int64_t> samePhoto;
     /// All photographs that were there at any time of the replay.
     PhotoIndex photos;
-    /// change_ids of changes that were left out.
-    std::set<std::string> setAside;
+    /// change_ids of changes that were left out, and whether they made records.
+    std::map<std::string, bool> setAside;
     /// Which change decided a conflict last, by the conflict's id.
     std::map<std::int64_t, std::string> deciders;
     /// Conflicts that two copies decided differently.
