@@ -18,7 +18,10 @@ namespace lastrivet::fasteners {
 ///
 /// A thread of the torque table brings its limits for a nut in tension, or in shear where that word
 /// stands with it; limits of the drawing are written `50-70 in-lb` and come before those. What is
-/// none of these is the hardware. Says in one sentence what is wrong.
-Result<Fastener, Message> readFastenerLine(std::string_view line);
+/// none of these is the hardware. Says in one sentence what is wrong. The limits that are the
+/// project's own (`own`) come before the table's; `sign` is the person's decimal sign.
+Result<Fastener, Message> readFastenerLine(std::string_view line,
+                                           const std::vector<workshop::OwnLimit> &own = {},
+                                           DecimalSign sign = DecimalSign::Unknown);
 
 } // namespace lastrivet::fasteners

@@ -1346,15 +1346,15 @@
     <message numerus="yes">
         <source>%n photos taken in</source>
         <translation>
-            <numerusform>%n Foto übernommen</numerusform>
-            <numerusform>%n Fotos übernommen</numerusform>
+            <numerusform>%Ln Foto übernommen</numerusform>
+            <numerusform>%Ln Fotos übernommen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files taken in</source>
         <translation>
-            <numerusform>%n Datei übernommen</numerusform>
-            <numerusform>%n Dateien übernommen</numerusform>
+            <numerusform>%Ln Datei übernommen</numerusform>
+            <numerusform>%Ln Dateien übernommen</numerusform>
         </translation>
     </message>
 </context>
@@ -19336,8 +19336,8 @@
     <message numerus="yes">
         <source>%n days</source>
         <translation>
-            <numerusform>%n Tag</numerusform>
-            <numerusform>%n Tage</numerusform>
+            <numerusform>%Ln Tag</numerusform>
+            <numerusform>%Ln Tage</numerusform>
         </translation>
     </message>
     <message>
@@ -19411,15 +19411,15 @@
     <message numerus="yes">
         <source>%n would lie ahead of now.</source>
         <translation>
-            <numerusform>%n läge in der Zukunft.</numerusform>
-            <numerusform>%n lägen in der Zukunft.</numerusform>
+            <numerusform>%Ln läge in der Zukunft.</numerusform>
+            <numerusform>%Ln lägen in der Zukunft.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n stay as they are: their time is not known.</source>
         <translation>
-            <numerusform>%n bleibt, wie es ist: seine Zeit ist nicht bekannt.</numerusform>
-            <numerusform>%n bleiben, wie sie sind: ihre Zeit ist nicht bekannt.</numerusform>
+            <numerusform>%Ln bleibt, wie es ist: seine Zeit ist nicht bekannt.</numerusform>
+            <numerusform>%Ln bleiben, wie sie sind: ihre Zeit ist nicht bekannt.</numerusform>
         </translation>
     </message>
     <message>

@@ -23,15 +23,15 @@
     <message numerus="yes">
         <source>%n photos taken in</source>
         <translation>
-            <numerusform>%n photo taken in</numerusform>
-            <numerusform>%n photos taken in</numerusform>
+            <numerusform>%Ln photo taken in</numerusform>
+            <numerusform>%Ln photos taken in</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files taken in</source>
         <translation>
-            <numerusform>%n file taken in</numerusform>
-            <numerusform>%n files taken in</numerusform>
+            <numerusform>%Ln file taken in</numerusform>
+            <numerusform>%Ln files taken in</numerusform>
         </translation>
     </message>
 </context>
@@ -988,22 +988,22 @@
     <message numerus="yes">
         <source>%n days</source>
         <translation>
-            <numerusform>%n day</numerusform>
-            <numerusform>%n days</numerusform>
+            <numerusform>%Ln day</numerusform>
+            <numerusform>%Ln days</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n would lie ahead of now.</source>
         <translation>
-            <numerusform>%n would lie ahead of now.</numerusform>
-            <numerusform>%n would lie ahead of now.</numerusform>
+            <numerusform>%Ln would lie ahead of now.</numerusform>
+            <numerusform>%Ln would lie ahead of now.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n stay as they are: their time is not known.</source>
         <translation>
-            <numerusform>%n stays as it is: its time is not known.</numerusform>
-            <numerusform>%n stay as they are: their time is not known.</numerusform>
+            <numerusform>%Ln stays as it is: its time is not known.</numerusform>
+            <numerusform>%Ln stay as they are: their time is not known.</numerusform>
         </translation>
     </message>
 </context>

@@ -1346,15 +1346,15 @@
     <message numerus="yes">
         <source>%n photos taken in</source>
         <translation>
-            <numerusform>%n photo importée</numerusform>
-            <numerusform>%n photos importées</numerusform>
+            <numerusform>%Ln photo importée</numerusform>
+            <numerusform>%Ln photos importées</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n files taken in</source>
         <translation>
-            <numerusform>%n fichier importé</numerusform>
-            <numerusform>%n fichiers importés</numerusform>
+            <numerusform>%Ln fichier importé</numerusform>
+            <numerusform>%Ln fichiers importés</numerusform>
         </translation>
     </message>
 </context>
@@ -19336,8 +19336,8 @@
     <message numerus="yes">
         <source>%n days</source>
         <translation>
-            <numerusform>%n jour</numerusform>
-            <numerusform>%n jours</numerusform>
+            <numerusform>%Ln jour</numerusform>
+            <numerusform>%Ln jours</numerusform>
         </translation>
     </message>
     <message>
@@ -19411,15 +19411,15 @@
     <message numerus="yes">
         <source>%n would lie ahead of now.</source>
         <translation>
-            <numerusform>%n serait dans le futur.</numerusform>
-            <numerusform>%n seraient dans le futur.</numerusform>
+            <numerusform>%Ln serait dans le futur.</numerusform>
+            <numerusform>%Ln seraient dans le futur.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n stay as they are: their time is not known.</source>
         <translation>
-            <numerusform>%n reste telle quelle&#xa0;: son heure n’est pas connue.</numerusform>
-            <numerusform>%n restent telles quelles&#xa0;: leur heure n’est pas connue.</numerusform>
+            <numerusform>%Ln reste telle quelle&#xa0;: son heure n’est pas connue.</numerusform>
+            <numerusform>%Ln restent telles quelles&#xa0;: leur heure n’est pas connue.</numerusform>
         </translation>
     </message>
     <message>

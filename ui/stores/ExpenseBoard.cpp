@@ -121,8 +121,8 @@ void ExpenseBoard::offer(const stores::Spending &spending)
     for (const Money &amount : spending.total.amounts())
         m_currency->addItem(toQt(amount.currency));
     const int usual = m_currency->findText(toQt(session().records()->project.currency));
-    const int before = m_currency->findText(currency);
-    m_currency->setCurrentIndex(std::max({0, before >= 0 ? before : usual}));
+    const int again = m_currency->findText(currency);
+    m_currency->setCurrentIndex(std::max({0, again >= 0 ? again : usual}));
     m_currency->setVisible(m_currency->count() > 1);
 }
 
