@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/airframe/PartPlaces.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 
 #include <algorithm>
 #include <array>
@@ -36,7 +36,7 @@ constexpr std::array rows{
 
 std::optional<AircraftKind> kindNamed(std::string_view text)
 {
-    const std::string small = entry::folded(text);
+    const std::string small = folded(text);
     const auto row = std::ranges::find_if(
         rows, [&](const Row &known) { return small.find(known.words) != std::string::npos; });
     return row == rows.end() ? std::nullopt : std::optional(row->kind);
@@ -81,7 +81,7 @@ AircraftKind kindByParts(const Records &records)
             return Biplane;
         if (spot == Spot::Foreplane)
             return Canard;
-        hasStrut |= isOfWingStrut(entry::folded(part.name));
+        hasStrut |= isOfWingStrut(folded(part.name));
     }
     return hasStrut ? HighWing : LowWing;
 }

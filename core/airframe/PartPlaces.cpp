@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/airframe/PartPlaces.h"
 
-#include "core/entry/Fold.h"
 #include "core/readiness/PartTree.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/airframe/PlaceWords.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 
 #include <algorithm>
 #include <array>
@@ -229,7 +229,7 @@ char plainLetter(unsigned char second)
 /// Small letters without accents, words set apart by one space, a space at both ends.
 std::string plainWords(std::string_view text)
 {
-    const std::string small = entry::folded(text);
+    const std::string small = folded(text);
     std::string words = " ";
     for (std::size_t i = 0; i < small.size(); ++i) {
         const auto byte = static_cast<unsigned char>(small[i]);

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/certificate/CrossCheck.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 
 #include <map>
 #include <tuple>
@@ -17,7 +17,7 @@ using Outcome = Compared::Outcome;
 /// between.
 std::string plain(std::string_view text)
 {
-    std::string plain = entry::folded(text);
+    std::string plain = folded(text);
     std::erase_if(plain, [](char c) { return c == ' ' || c == '-' || c == '.'; });
     return plain;
 }

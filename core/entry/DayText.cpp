@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/DayText.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
-#include "core/entry/Fold.h"
+#include "core/base/TwoDigitYear.h"
 
 #include <algorithm>
 #include <array>
@@ -224,15 +225,6 @@ std::optional<Moment> parseDayText(std::string_view text, Moment today)
         return std::nullopt;
     const auto read = readDay(words, 0, today);
     return read && read->words == words.size() ? std::optional(read->day) : std::nullopt;
-}
-
-int nearestYear(int figures, Moment today)
-{
-    const int thisYear = int(std::chrono::year_month_day{today.day()}.year());
-    const int inCentury = thisYear - thisYear % 100 + figures;
-    return inCentury > thisYear + 50   ? inCentury - 100
-           : inCentury < thisYear - 50 ? inCentury + 100
-                                       : inCentury;
 }
 
 bool isMonthName(std::string_view word)

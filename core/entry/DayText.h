@@ -27,11 +27,10 @@ std::optional<DayRead> readDay(const std::vector<std::string> &words, std::size_
 /// The same for a whole text; empty when anything is left over.
 std::optional<Moment> parseDayText(std::string_view text, Moment today);
 
-/// Of the years that end in these two figures the one that is nearest to today.
-int nearestYear(int figures, Moment today);
-/// A month's name, or enough of its beginning.
+/// True for a month's name or enough of its beginning, folded.
 bool isMonthName(std::string_view word);
-/// True for what is written as a day is, be it one or not: `31.4.`, `12/11/26`, `2026-2-30`.
+/// True for what has the form of a date, whether that day exists or not: `31.4.`, `12/11/26`,
+/// `2026-2-30`.
 bool looksLikeDay(std::string_view word);
 
 } // namespace lastrivet::entry

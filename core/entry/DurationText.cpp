@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/DurationText.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 #include "core/entry/DayText.h"
-#include "core/entry/Fold.h"
 #include "core/entry/LineWords.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/EntryParser.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 #include "core/entry/KindOfWork.h"
 #include "core/entry/SharedTime.h"
 #include "core/entry/StepFinder.h"

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/EntryParser.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 #include "core/entry/ClockText.h"
 #include "core/entry/DayText.h"
-#include "core/entry/Fold.h"
 #include "core/entry/KindOfWork.h"
 #include "core/entry/LineWords.h"
 #include "core/entry/PeopleText.h"

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/EntryWords.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 
 #include <algorithm>
 #include <array>

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/MoveText.h"
 
+#include "core/base/CaseFold.h"
 #include "core/entry/DayText.h"
-#include "core/entry/Fold.h"
 
 #include <string>
 #include <vector>

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/PartFinder.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
-#include "core/entry/Fold.h"
 
 #include <algorithm>
 

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/SquawkLine.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Trimmed.h"
 #include "core/entry/DayText.h"
-#include "core/entry/Fold.h"
 
 #include <algorithm>
 #include <vector>

@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/fasteners/FastenerLine.h"
 
-#include "core/base/Digits.h"
+#include "core/base/CaseFold.h"
 #include "core/base/Trimmed.h"
 #include "core/base/TypedNumber.h"
-#include "core/entry/Fold.h"
 #include "core/fasteners/SpokenWords.h"
 #include "core/fasteners/TorqueProposal.h"
 #include "core/fasteners/TorqueUnits.h"
@@ -113,16 +112,11 @@ constexpr std::array<std::string_view, 5> seriesWords{"unjf", "unjc", "unef", "u
 /// "1/4-28 UNF", "1/4-28 UNF-3A": the count of its threads says that already.
 std::string_view withoutSeries(std::string_view words)
 {
-    const std::string said = entry::folded(words);
-    for (const std::string_view series : seriesWords) {
-        if (!said.starts_with(series))
-            continue;
-        auto end = series.size();
-        // How closely it fits, outside or inside.
-        for (const std::string_view fit : {"-1a", "-1b", "-2a", "-2b", "-3a", "-3b"})
-            end += std::string_view(said).substr(end).starts_with(fit) ? fit.size() : 0;
-        if (end == said.size() || said[end] == ' ')
-            return trimmed(words.substr(end));
+    const std::string said = folded(words);
+    for (const std::string_view series : {"unjf", "unjc", "unf", "unc"}) {
+        if (said.starts_with(series) &&
+            (said.size() == series.size() || said[series.size()] == ' '))
+            return trimmed(words.substr(series.size()));
     }
     return words;
 }

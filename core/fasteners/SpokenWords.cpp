@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/fasteners/SpokenWords.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
-#include "core/entry/Fold.h"
 
 #include <algorithm>
 #include <array>
@@ -57,7 +57,7 @@ bool isTorqueUnit(std::string_view words)
 
 std::optional<Locking> lockingSaid(std::string_view words)
 {
-    const auto small = entry::folded(words);
+    const auto small = folded(words);
     for (const auto &[word, locking] : lockings) {
         if (small.starts_with(word))
             return locking;
@@ -67,10 +67,20 @@ std::optional<Locking> lockingSaid(std::string_view words)
 
 std::optional<workshop::Nut> nutSaid(std::string_view words)
 {
-    const auto small = entry::folded(words);
+    const auto small = folded(words);
     if (isAny(small, shearWords))
         return workshop::Nut::Shear;
     return isAny(small, tensionWords) ? std::optional(workshop::Nut::Tension) : std::nullopt;
+}
+
+std::optional<TorqueUnit> torqueUnitSaid(std::string_view words)
+{
+    const auto word = joined(folded(words));
+    if (isAny(word, inchPoundWords))
+        return TorqueUnit::InchPounds;
+    if (isAny(word, footPoundWords))
+        return TorqueUnit::FootPounds;
+    return word == "nm" ? std::optional(TorqueUnit::NewtonMetres) : std::nullopt;
 }
 
 bool saysTorque(std::string_view words)
@@ -91,7 +101,7 @@ bool saysTorque(std::string_view words)
 
 std::optional<std::string_view> behindDrag(std::string_view words)
 {
-    const auto small = entry::folded(words);
+    const auto small = folded(words);
     for (const auto word : dragWords) {
         if (small.starts_with(word))
             return trimmed(words.substr(word.size()));

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/SquawkFilter.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 #include "core/records/invariants/Ancestors.h"
 
 #include <algorithm>
@@ -46,12 +46,12 @@ std::string textOf(const Squawk &squawk, const Records &records)
          {squawk.title, part ? part->code : std::string(), part ? part->name : std::string(),
           squawk.detail, squawk.repair_plan, squawk.correction, squawk.accepted_basis})
         text += ' ' + more;
-    return entry::folded(text);
+    return folded(text);
 }
 
 bool hasWords(const Squawk &squawk, const std::string &typed, const Records &records)
 {
-    const auto words = entry::foldedWords(typed);
+    const auto words = foldedWords(typed);
     if (words.empty())
         return true;
     const std::string text = textOf(squawk, records);

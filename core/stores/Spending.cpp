@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stores/Spending.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 
 #include <algorithm>
 #include <map>
@@ -45,7 +45,7 @@ Spending spending(const Records &records, Moment asOf)
         all.below_zero += expense.amount < 0 ? 1 : 0;
         all.total.add(expense.amount, expense.currency);
         months[monthOf(*expense.spent_on)].add(expense.amount, expense.currency);
-        CategorySum &category = categories[entry::folded(expense.category)];
+        CategorySum &category = categories[folded(expense.category)];
         if (category.expenses++ == 0)
             category.category = expense.category;
         category.sum.add(expense.amount, expense.currency);

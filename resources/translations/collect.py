@@ -20,7 +20,7 @@ WORDS_TOO = {"core/packet/InWords.cpp", "core/records/KindNames.cpp", "core/reco
              "core/readiness/Ledger.cpp", "core/readiness/Names.cpp", "core/readiness/Sentences.cpp"}
 # Developers' and machine texts: they stay English.
 NOT_SAID = ("core/storage/", "core/answers/", "core/profiles/", "core/base/",
-            "core/airframe/KindOfAircraft.cpp", "core/airframe/PlaceWords.cpp", "core/entry/Fold.cpp",
+            "core/airframe/KindOfAircraft.cpp", "core/airframe/PlaceWords.cpp",
             "core/evidence/ReadableName.cpp", "core/exchange/JsonEvents.cpp",
             "core/fasteners/SpokenWords.cpp", "ui/print/PdfFinish.cpp")
 # … but for what the window says of a project and of profiles by itself.

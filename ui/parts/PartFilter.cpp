@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/PartFilter.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 #include "core/entry/PartFinder.h"
 #include "ui/convert/QtText.h"
 #include "ui/parts/PartTreeModel.h"
@@ -13,7 +13,7 @@ namespace lastrivet::ui {
 
 void PartFilter::setWords(const QString &typed, const Records &records)
 {
-    m_words = entry::foldedWords(toStd(typed));
+    m_words = foldedWords(toStd(typed));
     look(records);
     invalidateFilter();
 }
@@ -25,7 +25,7 @@ void PartFilter::look(const Records &records)
     if (m_words.empty())
         return;
     for (const Component &part : records.components) {
-        const std::string name = entry::folded(entry::spokenName(part));
+        const std::string name = folded(entry::spokenName(part));
         const bool fits =
             !part.withdrawn_on && std::ranges::all_of(m_words, [&](const std::string &word) {
                 return name.find(word) != std::string::npos;

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/stores/ExpenseBoard.h"
 
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 #include "ui/convert/MoneyText.h"
 #include "ui/convert/QtText.h"
 #include "ui/parts/SectionList.h"
@@ -99,7 +99,7 @@ void ExpenseBoard::filter()
     const std::string wanted = m_category->currentData().toString().toStdString();
     list().setFilter([this, wanted](std::int64_t id) {
         const Expense *expense = session().records()->find(Id<Expense>{id});
-        return expense && entry::folded(expense->category) == wanted;
+        return expense && folded(expense->category) == wanted;
     });
 }
 
@@ -110,11 +110,11 @@ void ExpenseBoard::offer(const stores::Spending &spending)
     m_category->addItem(tr("all categories"));
     for (const stores::CategorySum &sum : spending.categories)
         m_category->addItem(sum.category.empty() ? tr("without a category") : toQt(sum.category),
-                            toQt(entry::folded(sum.category)));
-    m_category->setCurrentIndex(m_wanted.isValid() ? std::max(0, m_category->findData(m_wanted))
-                                                   : 0);
-    // Its name may be gone, or there again; the list follows what the box says.
-    if (m_category->currentData() != before)
+                            toQt(folded(sum.category)));
+    if (category.isValid())
+        m_category->setCurrentIndex(std::max(0, m_category->findData(category)));
+    // Its name may be gone; the list follows what the box says.
+    if (category.isValid() && m_category->currentIndex() == 0)
         filter();
     const QString currency = m_currency->currentText();
     m_currency->clear();

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvColumns.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Trimmed.h"
 #include "core/entry/ClockText.h"
-#include "core/entry/Fold.h"
 #include "core/records/Description.h"
 
 #include <algorithm>
@@ -207,7 +207,7 @@ bool areTimesOfDay(const CsvTable &table, std::size_t column)
 
 std::string plainHeader(std::string_view header)
 {
-    std::string name = entry::folded(trimmed(header));
+    std::string name = folded(trimmed(header));
     for (char &c : name)
         c = c == ' ' || c == '-' ? '_' : c;
     return name;

@@ -3,7 +3,7 @@
 #include "core/exchange/csv/CsvDays.h"
 
 #include "core/base/Trimmed.h"
-#include "core/entry/DayText.h"
+#include "core/base/TwoDigitYear.h"
 #include "core/records/Description.h"
 
 #include <array>
@@ -57,7 +57,7 @@ void rewrite(std::string &cell, DayOrder order, Moment today)
     const int day = order == DayOrder::DayMonthYear ? first : second;
     const int month = order == DayOrder::DayMonthYear ? second : first;
     const bool isShort = found->figures == figuresOfShortYear && last >= 0;
-    const int year = isShort ? entry::nearestYear(last, today) : last;
+    const int year = isShort ? nearestYear(last, today) : last;
     if (year < leastYear)
         return;
     const std::string written = fmt::format("{:04}-{:02}-{:02}", year, month, day);

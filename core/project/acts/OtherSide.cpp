@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/acts/OtherSide.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
-#include "core/entry/Fold.h"
 
 #include <algorithm>
 #include <array>
@@ -45,7 +45,7 @@ struct Found {
 
 std::optional<Found> sideWord(std::string_view word)
 {
-    const std::string small = entry::folded(word);
+    const std::string small = folded(word);
     if (word.size() == 1 && !isCapital(word.front()))
         return std::nullopt;
     for (const SideWords &words : sideWords) {

@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/entry/Fold.h"
+#include "core/base/CaseFold.h"
 
-namespace lastrivet::entry {
+#include <algorithm>
+
+namespace lastrivet {
 
 namespace {
 
@@ -37,4 +39,4 @@ std::vector<std::string> foldedWords(std::string_view text)
     return words;
 }
 
-} // namespace lastrivet::entry
+} // namespace lastrivet

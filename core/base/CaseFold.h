@@ -6,12 +6,14 @@
 #include <string_view>
 #include <vector>
 
-namespace lastrivet::entry {
+namespace lastrivet {
 
-/// The text with small letters (ASCII and Latin-1), so that typed words find written ones.
+/// The text in lower case (ASCII and Latin-1, in UTF-8), for comparing what is typed with what is
+/// on record.
 std::string folded(std::string_view text);
 
-/// The folded words of a text, without the commas, brackets and quotes around them.
+/// The words of a text in lower case, without the commas, semicolons, brackets and quotation marks
+/// around them.
 std::vector<std::string> foldedWords(std::string_view text);
 
-} // namespace lastrivet::entry
+} // namespace lastrivet
