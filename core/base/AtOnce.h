@@ -8,11 +8,11 @@
 
 namespace lastrivet {
 
-/// Does both at the same time, `beside` on a thread of its own, and returns when both are done.
-/// They must not write what the other touches. What one of them throws is thrown here.
+/// Runs both at the same time, `beside` on a thread of its own, and returns when both are done.
+/// Neither may write what the other reads or writes. An exception of either one is thrown here.
 template <class Beside, class Here> void atOnce(Beside &&beside, Here &&here)
 {
-    // Where no thread is to be had, it is done here, afterwards.
+    // Where the system gives no further thread, `get` runs it here, afterwards.
     auto other = std::async(std::launch::async | std::launch::deferred, std::ref(beside));
     here();
     other.get();

@@ -22,10 +22,10 @@ public:
     std::chrono::sys_time<std::chrono::milliseconds> now() const override;
 };
 
-/// `utc` as local workshop time in the IANA zone; UTC when the zone is unknown here. The day
-/// 1970-01-01 for what no `Moment` can hold.
+/// `utc` as local workshop time in the IANA zone; in UTC when this computer does not know the zone.
+/// 1970-01-01 for a time that no `Moment` can hold.
 Moment localMoment(std::chrono::sys_time<std::chrono::milliseconds> utc, std::string_view zone);
-/// A wall-clock reading taken at `offsetMinutes` east of UTC, as local time in the IANA zone.
+/// `wallClock`, read `offsetMinutes` ahead of (east of) UTC, as local time in the IANA zone.
 Moment inZone(Moment wallClock, int offsetMinutes, std::string_view zone);
 /// True when this computer knows the IANA zone name.
 bool isKnownZone(std::string_view zone);

@@ -9,10 +9,8 @@
 
 namespace lastrivet {
 
-/// Marks a fault whose sentence says itself that nothing was changed.
-enum class Unchanged { IsSaid };
-
-/// A machine fault (disk, database, file) told in one sentence; caught once, at the command border.
+/// A machine fault (disk, database, file), said in one English sentence; caught once, where a
+/// command began.
 class Fault : public std::runtime_error {
 public:
     explicit Fault(const std::string &sentence)
@@ -50,7 +48,7 @@ private:
     std::filesystem::path m_place;
 };
 
-/// Throws it again, with `place` before its sentence unless that says where it is.
+/// Throws the fault again; puts `place` before its sentence unless that names a place already.
 [[noreturn]] inline void throwNamed(const std::filesystem::path &place,
                                     const UnreadableInput &fault)
 {

@@ -30,7 +30,7 @@ private:
     std::int64_t m_value = 0;
 };
 
-/// Ids in ascending order, each once.
+/// Ids in ascending order, each once; see `insertSorted`.
 template <class Record> using IdSet = std::vector<Id<Record>>;
 
 } // namespace lastrivet

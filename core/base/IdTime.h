@@ -8,11 +8,11 @@
 
 namespace lastrivet {
 
-/// How the ids that this program makes rise with time: so many for each second since `idStart`.
+/// The ids that this program makes rise with time: `idsPerSecond` for each second since `idStart`.
 inline constexpr std::int64_t idsPerSecond = 100'000;
 inline constexpr std::chrono::sys_days idStart = std::chrono::year{2025} / std::chrono::January / 1;
 
-/// The day (UTC) on which an id was made; none for the small ids that documents count 1, 2, 3 …
+/// The day (UTC) on which an id was made; none for the small ids 1, 2, 3 … of imported documents.
 inline std::optional<std::chrono::sys_days> dayOfId(std::int64_t id)
 {
     constexpr std::int64_t idsPerDay = idsPerSecond * 86'400;

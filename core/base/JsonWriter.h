@@ -6,16 +6,17 @@
 #include <cstdint>
 #include <fmt/format.h>
 #include <iosfwd>
+#include <iterator>
 #include <optional>
 #include <string_view>
 #include <type_traits>
 
 namespace lastrivet {
 
-/// Writes JSON (RFC 8259) piece by piece as it is told, so that no tree of it is ever in memory.
+/// Writes JSON (RFC 8259) piece by piece, without ever holding a document tree in memory.
 ///
-/// The caller sees to it that objects get keys and that what begins ends. What is not UTF-8 in a
-/// text is written as U+FFFD. Numbers are written shortest so that they read back the same.
+/// The caller gives every member of an object its key and ends what it begins. Bytes of a text that
+/// are not UTF-8 are written as U+FFFD. Numbers have the fewest digits that read back the same.
 class JsonWriter {
 public:
     enum class Layout {
@@ -26,7 +27,7 @@ public:
     explicit JsonWriter(std::ostream &out, Layout layout = Layout::Compact);
     JsonWriter(const JsonWriter &) = delete;
     JsonWriter &operator=(const JsonWriter &) = delete;
-    /// Hands what is left to the stream.
+    /// Writes what is still buffered to the stream.
     ~JsonWriter();
 
     void beginObject() { begin('{'); }
@@ -39,7 +40,7 @@ public:
     void value(bool flag) { raw(flag ? "true" : "false"); }
     void value(std::string_view text);
     void value(const char *text) { value(std::string_view(text)); }
-    /// What is no finite number, which JSON cannot say, is written as null.
+    /// Infinities and NaN, which JSON does not have, are written as null.
     void value(double number);
     template <std::integral Whole> void value(Whole number)
     {
@@ -48,9 +49,12 @@ public:
     }
     template <class Value> void value(const std::optional<Value> &given)
     {
-        given ? value(*given) : null();
+        if (given)
+            value(*given);
+        else
+            null();
     }
-    /// A value that is JSON text already.
+    /// A value that is JSON text already; written unchanged.
     void raw(std::string_view json);
 
     template <class Value> void member(std::string_view name, const Value &given)
@@ -62,7 +66,7 @@ public:
 private:
     void begin(char bracket);
     void end(char bracket);
-    /// What has to stand between the last value and the next.
+    /// Writes the comma and the line break between the last value and the next, where they belong.
     void separate();
     void newLine();
     void append(std::string_view text);

@@ -8,10 +8,10 @@
 
 namespace lastrivet {
 
-/// A sentence that is not yet in a language: its English pattern, and what goes into it.
+/// A sentence before it is put into a language: its English pattern and its arguments.
 ///
-/// `pattern` is a literal with `{0}`, `{1}` … and doubles as the id that translations are looked up
-/// by, so that making a message builds no text.
+/// `pattern` is a string literal with `{0}`, `{1}` …, and also the key by which translations are
+/// looked up; so making a message formats nothing.
 struct Message {
     std::string_view pattern;
     std::vector<std::string> arguments;

@@ -8,8 +8,8 @@
 
 namespace lastrivet {
 
-/// A duration in whole minutes. Sums stop at the largest and the smallest number, so that absurd
-/// entries of a stranger's file do no harm.
+/// A duration in whole minutes. Sums saturate instead of overflowing, so that absurd numbers in a
+/// stranger's file do no harm.
 class Minutes {
 public:
     constexpr Minutes() = default;

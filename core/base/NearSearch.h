@@ -8,9 +8,9 @@
 
 namespace lastrivet {
 
-/// The place of the first number that is not below `key` among `size` numbers in rising order;
-/// `size` when all are below. It is sought outwards from where it would be if they were spread
-/// evenly: ids without gaps are found at once, others in no more than twice a binary search.
+/// The position of the first number not below `key` among `size` numbers in ascending order; `size`
+/// when all are below. Interpolation search for the first guess, then galloping outwards from it:
+/// ids without gaps are found at once, others in at most twice the steps of a binary search.
 template <class NumberAt>
 std::size_t firstNotBelow(std::size_t size, std::int64_t key, const NumberAt &numberAt)
 {

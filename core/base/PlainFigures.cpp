@@ -31,8 +31,8 @@ std::size_t spaceAtFront(std::string_view text)
     return 0;
 }
 
-/// Between two figures a space parts thousands: "12 250". Nothing for "84 5", "1500 250", "1.5 250"
-/// and "1 1/2".
+/// A space between two digits has to separate thousands, as in "12 250"; nothing for "84 5" and
+/// "1 1/2".
 std::optional<std::string> withoutSpaces(std::string_view text)
 {
     constexpr std::size_t group = 3;
@@ -62,7 +62,7 @@ std::optional<std::string> withoutSpaces(std::string_view text)
     return plain;
 }
 
-/// "1,850" and "12,000 mm", but not "0,125" or "1,85".
+/// Whether the comma may separate thousands: in "1,850" and "12,000 mm", not in "0,125" or "1,85".
 bool couldBeThousand(std::string_view text, std::size_t comma)
 {
     const auto before = text.substr(0, comma);

@@ -10,11 +10,9 @@
 
 namespace lastrivet {
 
-/// What a person typed as a number with its unit, without spaces of any kind and with a point where
-/// a comma stood. Nothing when the comma could be a thousand as well: "1,850", but for who has a
-/// comma before decimals; nor when a space between two figures parts no thousands: "84 5",
-/// "1500 250", "1 1/2".
-std::optional<std::string> plainFigures(std::string_view text,
-                                        DecimalSign sign = DecimalSign::Unknown);
+/// A typed number with its unit, without spaces of any kind, and with a point in place of a decimal
+/// comma. Nothing when the comma could just as well separate thousands ("1,850"), and when a space
+/// between two digits does not separate thousands ("84 5", "1 1/2").
+std::optional<std::string> plainFigures(std::string_view text);
 
 } // namespace lastrivet

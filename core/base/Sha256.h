@@ -12,7 +12,7 @@
 
 namespace lastrivet {
 
-/// SHA-256 (FIPS 180-4) of bytes given piece by piece.
+/// The SHA-256 (FIPS 180-4) of bytes that are added piece by piece.
 class Sha256 {
 public:
     using Digest = std::array<std::uint8_t, 32>;
@@ -22,7 +22,7 @@ public:
 
     void add(std::span<const std::uint8_t> bytes);
     void add(std::string_view bytes);
-    /// Ends the sum; nothing may be added afterwards.
+    /// Finishes the hash; to be called once, and nothing may be added afterwards.
     Digest digest();
 
 private:
@@ -39,7 +39,7 @@ std::string sha256(std::span<const std::uint8_t> bytes);
 /// True for 64 lower-case hex digits.
 bool isSha256(std::string_view text);
 
-/// The text with its letters made small when that makes 64 hex digits of it, as it is otherwise.
+/// The text in lower case when that makes it 64 hex digits; any other text unchanged.
 std::string withSmallDigits(std::string text);
 
 } // namespace lastrivet

@@ -8,7 +8,7 @@
 
 namespace lastrivet {
 
-/// Adds an id to a set of ids, which is in order; once.
+/// Inserts an id at its place in the ascending set; does nothing when it is there already.
 template <class Record> void insertSorted(IdSet<Record> &ids, Id<Record> id)
 {
     const auto place = std::ranges::lower_bound(ids, id);

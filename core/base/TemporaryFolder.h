@@ -7,7 +7,7 @@
 
 namespace lastrivet {
 
-/// An empty folder among the computer's temporary ones, removed with all it holds at the end.
+/// A new folder in the system's temporary directory, removed with all it holds by the destructor.
 class TemporaryFolder {
 public:
     /// Throws `NotSaved`.

@@ -8,21 +8,23 @@
 
 namespace lastrivet {
 
-/// How a language says things: its pattern for an English one, and how it writes what goes in.
+/// How messages are put into one language.
 struct Tongue {
+    /// The language's own pattern in place of an English one.
     std::function<std::string(std::string_view pattern)> pattern;
+    /// An argument as the language writes it: days and numbers differ.
     std::function<std::string(const std::string &argument)> argument;
 };
 
-/// The sentence in a language; arguments that are messages are said in it too.
+/// The sentence in a language; nested messages are put into it too.
 std::string said(const Message &message, const Tongue &tongue);
 
-/// A message as the argument of another one: text that `said` and `english` open again.
+/// A message encoded as an argument of another one; `said` and `english` decode it.
 std::string nested(const Message &message);
-/// The same as the first words of a sentence: they begin with a capital.
+/// The same at the beginning of a sentence: its first letter becomes a capital.
 std::string nestedFirst(const Message &message);
 
-/// A name or a text of the records as a message: no language changes it.
+/// A name or a text of the records as a message, which is the same in every language.
 Message verbatim(std::string text);
 
 } // namespace lastrivet

@@ -19,7 +19,7 @@ bool isBetweenFigures(std::string_view text, std::size_t at)
     return at > 0 && at + 1 < text.size() && isDigit(text[at - 1]) && isDigit(text[at + 1]);
 }
 
-/// How much of the front is a number: a sign, figures, points and commas between figures.
+/// The length of the number at the front: a sign, digits, and points and commas between digits.
 std::size_t lengthOfNumber(std::string_view text)
 {
     std::size_t end = text.starts_with('-') || text.starts_with('+') ? 1 : 0;

@@ -11,18 +11,17 @@
 
 namespace lastrivet {
 
-/// Takes a number off the front of what a person typed, a point or a comma before its decimals;
-/// what is behind it stays, without spaces before it. Nothing, and nothing is taken, when there is
-/// no number there or its comma could be a thousand as well ("1,850"), as it never is with the
-/// `sign` of who writes a comma before decimals.
-std::optional<double> takeNumber(std::string_view &text, DecimalSign sign = DecimalSign::Unknown);
+/// Takes a number off the front of a typed text, with a point or a comma before its decimals; what
+/// follows stays in `text`, trimmed. Nothing, and `text` stays as it is, when no number is there
+/// or its comma could just as well separate thousands ("1,850").
+std::optional<double> takeNumber(std::string_view &text);
 
-/// Takes two numbers off the front: "50-70", "0,5 – 0,8", "50 to 70", "50 bis 70", "50 à 70".
-std::optional<std::pair<double, double>> takeRange(std::string_view &text,
-                                                   DecimalSign sign = DecimalSign::Unknown);
+/// The same for two numbers, least and most as they are written: "50-70", "0,5 – 0,8", "50 to 70",
+/// "50 bis 70", "50 à 70".
+std::optional<std::pair<double, double>> takeRange(std::string_view &text);
 
-/// What commas part in a typed line, without spaces around, empty parts left out. A comma between
-/// two figures belongs to a number.
+/// The parts of a typed line between its commas, trimmed, empty ones left out. A comma between two
+/// digits belongs to a number and separates nothing.
 std::vector<std::string_view> partsOfLine(std::string_view line);
 
 } // namespace lastrivet

@@ -7,8 +7,8 @@
 
 namespace lastrivet {
 
-/// The text as it can be shown: characters that would steer a terminal, or turn round the order in
-/// which their neighbours are read, stand there as signs of their own. Lines and tabs stay.
+/// The text made safe to show: control characters and those that change the direction of writing
+/// are replaced by visible signs. Line ends and tabs stay.
 std::string visibleText(std::string_view text);
 
 } // namespace lastrivet

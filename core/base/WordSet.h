@@ -9,7 +9,7 @@
 
 namespace lastrivet {
 
-/// A set of words of one vocabulary.
+/// A set of words of one vocabulary, which has at most 32.
 template <class Word> class WordSet {
 public:
     constexpr WordSet() = default;
@@ -24,10 +24,10 @@ public:
     constexpr void insert(Word word) { m_bits |= bit(word); }
     constexpr void remove(Word word) { m_bits &= ~bit(word); }
     constexpr void clear() { m_bits = 0; }
-    /// True when it holds anything besides `words`.
+    /// True when it contains a word that is not in `words`.
     constexpr bool hasOthersThan(WordSet words) const { return (m_bits & ~words.m_bits) != 0; }
 
-    /// True when both hold one and the same word.
+    /// True when both have a word in common.
     constexpr bool meets(WordSet words) const { return (m_bits & words.m_bits) != 0; }
 
     friend constexpr bool operator==(WordSet, WordSet) = default;

@@ -8,7 +8,8 @@
 
 namespace lastrivet {
 
-/// The words of a vocabulary in its order, one per enumerator; specialised beside each enumeration.
+/// The words by which files and tables write an enumeration, one per enumerator and in its order;
+/// specialised beside each enumeration as `static constexpr std::array<std::string_view, N> list`.
 template <class Word> struct Words;
 
 template <class Word> constexpr std::string_view word(Word value)
@@ -16,6 +17,7 @@ template <class Word> constexpr std::string_view word(Word value)
     return Words<Word>::list[std::size_t(value)];
 }
 
+/// Empty when the text is none of the words, to the letter.
 template <class Word> constexpr std::optional<Word> parseWord(std::string_view text)
 {
     for (std::size_t i = 0; i < Words<Word>::list.size(); ++i) {

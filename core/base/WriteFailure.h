@@ -6,8 +6,8 @@
 
 namespace lastrivet {
 
-/// Why a new file could not be written, in a few words that go on after a colon; `error` is what
-/// the system said, as in `errno`. Empty for what does not usually happen there.
+/// Why a new file could not be written, in a few words to stand behind a colon; `error` is an
+/// `errno`. Empty for errors that are not usual in writing a file.
 std::string_view usualWriteFailure(int error);
 
 } // namespace lastrivet
