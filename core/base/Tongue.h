@@ -12,7 +12,7 @@ namespace lastrivet {
 struct Tongue {
     /// The language's own pattern in place of an English one.
     std::function<std::string(std::string_view pattern)> pattern;
-    /// An argument as the language writes it: days and numbers differ.
+    /// An argument as the language writes it, days for instance; unchanged where this is empty.
     std::function<std::string(const std::string &argument)> argument;
 };
 

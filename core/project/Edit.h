@@ -12,10 +12,9 @@
 
 namespace lastrivet {
 
-/// What a change does to the records, one record at a time; nothing is kept unless all of it can
-/// be.
+/// The records while they are being changed, one record at a time; all of it is kept, or nothing.
 ///
-/// Handed to the body of `Project::change`, and valid only there.
+/// Passed to the body of `Project::change`, and valid only there.
 class Edit {
 public:
     virtual ~Edit() = default;
@@ -23,17 +22,18 @@ public:
     /// The records with this edit's changes so far.
     virtual const Records &records() const = 0;
     virtual const Profile &profile() const = 0;
-    /// The project goes by this profile from now on, and keeps it as its copy.
+    /// The project goes by this profile from now on, and keeps a copy of it.
     virtual void useProfile(const Profile &profile) = 0;
     /// Local workshop time, to the minute.
     virtual Moment now() const = 0;
     Moment today() const { return now().dayOnly(); }
     /// An id that no copy of this project has.
     virtual std::int64_t newId() = 0;
-    /// Inserts, or replaces the record with this id.
+    /// Inserts the record, which has an id, or replaces the one with that id. `record` points to
+    /// the struct of `type`.
     virtual void putAny(RecordType type, const void *record) = 0;
 
-    /// Inserts, or replaces the record with its id; a record without id gets a new one.
+    /// Inserts the record, or replaces the one with its id; a record without an id gets a new one.
     template <class Record> Id<Record> put(Record record)
     {
         if (!record.id)
@@ -43,8 +43,8 @@ public:
     }
     void put(const ProjectFacts &facts) { putAny(RecordType::Project, &facts); }
 
-    /// A record as it stands, until the next change. Throws a `Fault` when it is gone, which an
-    /// undo may have done while somebody was asked about it.
+    /// A record as it stands; valid until the next `put`. Throws a `Fault` when it is gone: an undo
+    /// may have removed it while a question about it was open.
     const void *existing(RecordRef record) const
     {
         const void *found = records().find(record.type, record.id);
@@ -57,8 +57,7 @@ public:
         return *static_cast<const Record *>(existing(RecordRef{Record::type, id.value()}));
     }
 
-    /// Changes an existing record: `body` gets a copy, which is then stored. Throws as `existing`
-    /// does.
+    /// Changes an existing record: `body` edits a copy, which is then put. Throws as `existing`.
     template <class Record, class Body> void update(Id<Record> id, Body &&body)
     {
         Record copy = existing(id);
@@ -66,7 +65,7 @@ public:
         putAny(Record::type, &copy);
     }
 
-    /// Takes a wrong record out of every count; it stays in the journal.
+    /// Marks a record as withdrawn, so that it counts nowhere; it stays in the database.
     template <class Record> void withdraw(Id<Record> id, std::string_view why)
     {
         update(id, [&](Record &record) {
@@ -76,8 +75,8 @@ public:
     }
 };
 
-/// The next number people say ("squawk 12"): one more than the greatest ever used, withdrawn ones
-/// too.
+/// The next number that people use in speech ("squawk 12"): one more than the greatest of all
+/// records, withdrawn ones included. For `Squawk`, `Deviation` and `Bulletin`.
 template <class Record> std::string nextNumber(const Records &records);
 
 } // namespace lastrivet

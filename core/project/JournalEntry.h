@@ -13,16 +13,17 @@
 
 namespace lastrivet {
 
+/// What a row of the journal stands for.
 enum class ChangeKind {
     Change,
-    Automatic,
+    Automatic, ///< by the program itself, as the watched folder's photographs
     Undo,
     Redo,
     Import,
-    Merge,
-    Carried,
-    Migration,
-    Printed,
+    Merge,     ///< the difference that a merge made here
+    Carried,   ///< a change of another copy, brought in by a merge
+    Migration, ///< a step of the schema; the first row, which begins the project
+    Printed,   ///< a document was made; no record changed
 };
 template <> struct Words<ChangeKind> {
     static constexpr std::array<std::string_view, 9> list{"change",  "automatic", "undo",
@@ -30,29 +31,29 @@ template <> struct Words<ChangeKind> {
                                                           "carried", "migration", "printed"};
 };
 
-/// Whether what a row of this kind changed may be taken back by a later change of its own.
+/// Whether `Project::reverse` may take back what a row of this kind changed.
 constexpr bool canBeReversed(ChangeKind kind)
 {
     return kind == ChangeKind::Change || kind == ChangeKind::Automatic ||
            kind == ChangeKind::Import || kind == ChangeKind::Redo || kind == ChangeKind::Carried;
 }
 
-/// How the label of every import begins. A merge carries rows over without their kind; what came
-/// with an import is told by this then.
+/// How the label of every import begins. A merge carries rows over without their kind, so this is
+/// how a carried import is recognised.
 inline constexpr std::string_view importLabel = "Imported ";
 
-/// One row of the journal without its changeset and its hashes.
+/// One row of the journal, without its changeset and its hashes.
 struct JournalLine {
     std::int64_t seq = 0;
     std::string change_id;
     /// Milliseconds since 1970 in UTC, strictly rising.
     std::int64_t stamp = 0;
     ChangeKind kind = ChangeKind::Change;
-    /// The change_id that this row undoes, redoes, or takes back by a change of its own; empty for
-    /// others.
+    /// The change_id of the row that this one undoes or redoes; empty for other rows.
     std::string undoes;
     std::string who;
     std::string label;
+    /// The version of the schema that the changeset was recorded under.
     std::int64_t schema = 0;
 };
 
@@ -60,7 +61,7 @@ struct JournalLine {
 struct JournalEntry : JournalLine {
     std::string hash;          ///< 64 hex digits
     std::string previous_hash; ///< 64 hex digits
-    /// Of a carried row, its hash in the copy that made it; else empty.
+    /// Of a carried row, its hash in the copy that made the change; else empty.
     std::string origin_hash;
 };
 
@@ -69,7 +70,8 @@ template <> struct Words<RowChange> {
     static constexpr std::array<std::string_view, 3> list{"insert", "update", "delete"};
 };
 
-/// How one field of a record changed. Values are JSON texts; sets say what was added and removed.
+/// How one field of a record changed. Values are JSON texts; of sets and lists, `added` and
+/// `removed` hold the items, and `from` and `to` are empty.
 struct FieldChange {
     std::string name;
     std::optional<std::string> from;

@@ -12,32 +12,32 @@
 
 namespace lastrivet {
 
-/// A date that a journal row wrote down long after the day itself.
+/// A date that was put on record long after the day itself.
 struct LateDate {
     RecordRef record;
-    /// `found_on`; of a row of a list `events.closed_on`.
+    /// The field, "found_on"; within a list, list and field: "events.closed_on".
     std::string field;
     Moment day;
 
     friend bool operator==(const LateDate &, const LateDate &) = default;
 };
 
-/// True for a row by which somebody, or the watched folder, wrote something down at the row's time,
-/// in this copy or in one that was merged. An import brings what was written down before, nobody
-/// knows when; what was taken back, also by a change of its own, or done again was written down by
-/// an earlier row.
+/// True for a row by which somebody, or the watched folder, put something on record at the row's
+/// time, in this copy or in one that was merged. False for imports, whose contents were written
+/// down at some unknown time before, and for undo and redo, whose contents an earlier row wrote
+/// down.
 bool isWrittenDown(const JournalLine &row);
 
-/// The dates that a person wrote down in this row more than `allowedDays` after the day that they
-/// name. What is planned, due or printed on a paper is not counted, nor when a picture was taken;
-/// nor anything that came with an import, since nobody knows when it was first written.
+/// The dates that somebody put on record by this row more than `allowedDays` after the day that
+/// they name. Dates of what is planned, due or printed on a document do not count, nor when a
+/// picture was taken, nor anything imported (see `isWrittenDown`).
 ///
-/// `zone`: the workshop's, in which the row has its day.
+/// `zone` is the workshop's IANA zone, in which the row's time has its day.
 std::vector<LateDate> lateDates(const JournalEntry &row, const std::vector<JournalChange> &changes,
                                 std::string_view zone, std::int64_t allowedDays);
 
-/// True when the clock was not ahead of the row before, so that this row's time is not the clock's
-/// but the next one free: somebody set the clock back.
+/// True when the row's time is not the clock's, but the next free one after the row before: the
+/// clock had been set back, and times in the journal always rise.
 bool isPushedAhead(const JournalEntry &row, const JournalEntry &before);
 
 } // namespace lastrivet

@@ -83,7 +83,7 @@ std::unique_ptr<Project> Project::open(const std::filesystem::path &folder, Opti
             evidence::sweepLeftovers(folder);
         auto opened = std::make_unique<Implementation>(folder, std::move(opening), options);
         opened->load();
-        opened->lookAround();
+        opened->findNotices();
         return std::unique_ptr<Project>(new Project(std::move(opened)));
     });
 }
@@ -166,9 +166,9 @@ std::size_t Project::undoSize() const
     return m_implementation->undoSize();
 }
 
-std::optional<Message> Project::undoBar() const
+std::optional<Message> Project::undoObstacle() const
 {
-    return m_implementation->history().bar();
+    return m_implementation->history().obstacle();
 }
 
 Result<ChangeNotice, Refusal> Project::undo()

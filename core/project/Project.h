@@ -25,44 +25,46 @@ namespace lastrivet {
 /// A snapshot of the records that never changes; may be kept and read on any thread.
 using Snapshot = std::shared_ptr<const Records>;
 
-/// What a change did: told to subscribers after it is durable.
+/// What a change did; passed to subscribers once it is durable.
 struct ChangeNotice {
     Snapshot before;
     Snapshot after;
+    /// The records that differ, each once, in order.
     std::vector<RecordRef> touched;
     std::string label;
     ChangeKind kind = ChangeKind::Change;
 };
 
-/// Why a change was not made; nothing is different from before.
+/// Why a change was not made. Everything is as it was before.
 struct Refusal {
+    /// The invariants that the change would have broken.
     std::vector<Violation> violations;
-    /// Said in place of violations: nothing to undo, a later change is in the way, read-only.
+    /// Any other reason, in place of violations: nothing to undo, a later change, read-only.
     Message message;
 };
 
 /// In English, one sentence per reason, joined by spaces.
 std::string english(const Refusal &refusal);
 
-/// The one door to a project folder: reading is by snapshot, every change goes through `change`.
+/// A project folder that is open: it is read by snapshots, and every change goes through `change`.
 ///
-/// One thread at a time may use it. Opening and saving throw `Fault`s that say what happened in one
-/// sentence.
+/// To be used by one thread at a time. What touches the disk throws a `Fault` when that fails.
 class Project {
 public:
     struct Options {
         /// Lives as long as the project.
         const Clock *clock = nullptr;
-        /// Whose changes these are; the project's builder when empty.
+        /// The name that changes are journalled under; the project's builder when empty.
         std::string who;
         bool readOnly = false;
     };
 
-    /// Makes an empty project folder; throws when something is there already.
+    /// Makes a new project in a folder that is empty or does not exist; throws when anything is
+    /// there already, and when `facts` break an invariant.
     static std::unique_ptr<Project> create(const std::filesystem::path &folder, ProjectFacts facts,
                                            const Profile &profile, Options options);
-    /// Opens a project folder. When another program writes to it, the project is read-only and
-    /// `readOnlyReason` says who and since when.
+    /// Opens a project folder. While another program has it open for writing, the project is
+    /// read-only, and `readOnlyReason` says who has it and since when.
     static std::unique_ptr<Project> open(const std::filesystem::path &folder, Options options);
     ~Project();
 
@@ -72,25 +74,27 @@ public:
     bool isReadOnly() const;
     /// Empty when the project can be written.
     std::string readOnlyReason() const;
+    /// The same, to be put into another language.
     Message readOnlyMessage() const;
-    /// Whether the program that kept this one from writing has closed the project since, or ended,
-    /// so that it can be opened anew for writing; false where that cannot be told.
+    /// Whether the program that had the project open for writing has closed it since, or ended, so
+    /// that it can be opened again for writing; false where that cannot be told.
     bool hasWriterEnded() const;
-    /// False while the folder's path does not lead to the database that was opened: renamed, moved,
-    /// unplugged, or another in its place. Changes are refused until it does again.
+    /// False while the folder's path does not lead to the database that was opened: the folder was
+    /// renamed or moved, its disk unplugged, or there is another one in its place. Changes are
+    /// refused until the path is right again.
     bool isInPlace() const;
-    /// What somebody should know of how the project lies: second databases beside it, a network
-    /// folder. As it was found at opening, a sentence each.
+    /// Warnings about where the project is stored, as found when it was opened: second databases
+    /// beside its own, a network folder. One sentence each.
     const std::vector<Message> &notices() const;
-    /// Why this computer's clock can hardly be right now, as that of a computer whose battery is
-    /// empty; nothing when it may well be. Reads the newest row of the journal.
+    /// Why this computer's clock is probably wrong, for instance after its battery ran empty;
+    /// nothing when it seems right. Reads the newest row of the journal.
     std::optional<Message> clockNotice() const;
     Moment now() const;
     Moment today() const { return now().dayOnly(); }
 
     using Body = std::function<void(Edit &)>;
-    /// Makes one durable, journalled change named `label` ("Squawk 12 fixed"), or none at all.
-    /// An exception from `body` passes through and nothing is changed.
+    /// Makes what `body` does one durable, journalled change named `label` ("Squawk 12 fixed"), or
+    /// changes nothing and says why. Nor is anything changed when `body` throws.
     Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body,
                                          ChangeKind kind = ChangeKind::Change);
 
@@ -99,30 +103,30 @@ public:
     std::optional<std::string> redoLabel() const;
     /// How many records undo would change; reads the journal.
     std::size_t undoSize() const;
-    /// Why changes that were made cannot be undone, as after a merge, and what can be done; empty
-    /// where something can be undone, or nothing was changed.
-    std::optional<Message> undoBar() const;
+    /// Why the changes that were made cannot be undone, as after a merge, and what can be done
+    /// instead; nothing when undo is possible, or when there was no change.
+    std::optional<Message> undoObstacle() const;
     Result<ChangeNotice, Refusal> undo();
     Result<ChangeNotice, Refusal> redo();
-    /// Takes back what the row `seq` of the journal changed, however long ago, by a change of its
-    /// own named `label`: fields become what they were, and what was made is withdrawn for that
-    /// reason. Refused when something changed there since, which the refusal names. What `undo`
-    /// would take back is undone.
+    /// Takes back what row `seq` of the journal changed, however long ago, by a new change named
+    /// `label`: changed records become what they were, and records that the row added are withdrawn
+    /// with `label` as the reason. Refused when a later row changed one of them, which the refusal
+    /// names. When `seq` is the row that `undo` would take back, it is undone instead.
     Result<ChangeNotice, Refusal> reverse(std::int64_t seq, std::string_view label);
 
-    /// Brings in what another copy of this project has and this one has not: its changes, and the
+    /// Brings in the changes that another copy of this project has and this one lacks, and the
     /// files that they name. `other` is the copy's folder or its database file; it is only read.
-    /// The outcome is the same in whichever copy it is done. Throws `UnreadableInput` when the
-    /// other is no copy of this project.
+    /// Both copies end up with the same records, whichever merges the other. Throws
+    /// `UnreadableInput` when `other` is no copy of this project.
     Result<MergeReport, Refusal> merge(const std::filesystem::path &other);
-    /// What merges could not settle, decided or not, by id.
+    /// What merges could not settle, decided since or not, by id.
     std::vector<MergeConflict> conflicts() const;
-    /// A person's decision about a conflict, as a change of its own.
+    /// Carries out a person's decision about a conflict, as a change of its own.
     Result<ChangeNotice, Refusal> decide(std::int64_t conflict, ConflictDecision decision);
 
-    /// Every journal row behind the row `after`, oldest first, without changesets.
+    /// The journal's rows with a `seq` greater than `after`, oldest first, without changesets.
     std::vector<JournalEntry> journal(std::int64_t after = 0) const;
-    /// The same of all rows without their hashes, which is much quicker.
+    /// All rows without their hashes, which is much quicker.
     std::vector<JournalLine> journalLines() const;
     /// What a row changed, field by field; reads its changeset.
     std::vector<JournalChange> changesOf(std::int64_t seq) const;
@@ -132,24 +136,25 @@ public:
                               std::optional<RecordRef> first = {}) const;
     /// The hash of the newest journal row, 64 hex digits; empty before the first.
     std::string journalHash() const;
-    /// The hash of the oldest one, which all copies of the project share.
+    /// The hash of the oldest row, which all copies of the project share.
     std::string oldestJournalHash() const;
-    /// Writes a `printed` row for a document that is about to be made, and returns its hash; of a
-    /// project that is only read, the hash of the newest row.
+    /// Adds a `printed` row to the journal for a document that is about to be made, and returns its
+    /// hash; in a read-only project only returns the hash of the newest row.
     std::string notePrinted(std::string_view label);
 
-    /// Records whose texts hold all words, the last one as a beginning: parts, closings, squawks
-    /// and steps with the words in their title, in this order, then all others; of equals the
-    /// newest first. What a label's code says finds its record alone.
+    /// Records whose texts contain all words; the last word may be unfinished. First parts,
+    /// closings, squawks and steps with the words in their title, in this order, then all others;
+    /// of equals the newest first. The text of a printed label's code finds exactly its record.
     std::vector<SearchHit> search(std::string_view text, std::size_t limit = 50) const;
 
-    /// Small things of this computer that are no records (the running timer); not journalled. In a
-    /// project that is only read, `setLocalState` throws `NotWritable`.
+    /// State of this computer that is no part of the records, such as the running timer; it is not
+    /// journalled. Without a value the key is removed. In a read-only project `setLocalState`
+    /// throws `NotWritable`.
     std::optional<std::string> localState(std::string_view key) const;
     void setLocalState(std::string_view key, std::optional<std::string_view> value);
 
     using Subscriber = std::function<void(const ChangeNotice &)>;
-    /// Calls after every change until `unsubscribe`.
+    /// Calls `subscriber` after every change, until `unsubscribe` is given the returned number.
     int subscribe(Subscriber subscriber);
     void unsubscribe(int subscription);
 

@@ -15,10 +15,11 @@ namespace lastrivet {
 
 namespace {
 
-/// From here on one pass over everything is quicker than many single looks.
+/// Above this many rows one pass over the whole database is quicker than a query for each.
 constexpr std::size_t manyRows = 500;
 
-/// Where a lock was lost or never held; the next change would otherwise rest on records of before.
+/// Happens where the lock was lost or never held: the snapshot is out of date, and a change must
+/// not be built on it.
 const Message foreignRows{
     "Another program wrote to the project since it was opened here; nothing was "
     "changed. Open it again to go on.",
@@ -30,7 +31,7 @@ struct OutcomeUnknown {
     SQLite::Exception exception;
 };
 
-/// Commits what ends with this row of the journal.
+/// Commits the transaction, in which `entry` is the last row of the journal.
 void commit(storage::Transaction &transaction, const JournalEntry &entry)
 {
     try {
@@ -63,7 +64,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view l
     if (m_records != before)
         throw std::logic_error("a change was made within a change");
     const auto touched = edit.touched();
-    // Other rules may be broken by what nobody touched.
+    // Under other rules, records that nobody touched may be wrong too.
     auto wrong = edit.newProfile() ? violations(edit.records(), edit.profile())
                                    : violations(edit.records(), edit.profile(), touched);
     if (!wrong.empty())
@@ -85,7 +86,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::undo()
 {
     if (const auto *change = m_history.undoable())
         return takeBack(*change, ChangeKind::Undo);
-    return Refusal{{}, m_history.bar().value_or(Message{"There is nothing to undo.", {}})};
+    return Refusal{{}, m_history.obstacle().value_or(Message{"There is nothing to undo.", {}})};
 }
 
 std::size_t Project::Implementation::undoSize() const
@@ -116,13 +117,13 @@ Result<ChangeNotice, Refusal> Project::Implementation::takeBack(const UndoHistor
         applied = storage::apply(*m_opening.database, changeset);
         if (applied.conflict)
             return conflictRefusal(change, {applied.conflict->record});
-        // With references unchecked nobody says so, and the records could not be read again.
+        // References are not checked row by row then; rows left without their record would only be
+        // noticed when the records cannot be read again.
         const auto torn =
             plan.rows > manyRows ? storage::ownerOfLeftRows(*m_opening.database) : std::nullopt;
         return torn ? std::optional(conflictRefusal(change, {*torn})) : std::nullopt;
     };
-    // What a later change hung on a record that would go: a picture, say, that was taken in by
-    // itself.
+    // A later change may have linked something to a record that would go: a picture, say.
     plan.confirm = [&]() -> std::optional<Refusal> {
         return applied.leavesDangling ? std::optional(conflictRefusal(change, touched))
                                       : std::nullopt;
@@ -195,7 +196,7 @@ Result<Project::Implementation::Outcome, Refusal> Project::Implementation::write
         return Outcome{m_records, {}, {}};
     auto touched = storage::touchedBy(changeset);
     auto after = readAfter(plan, touched);
-    // Found out before it is kept: with rules that cannot be read nobody could open the project.
+    // Read before the commit: nobody could open a project whose rules cannot be read.
     const auto newProfile = after->profile_copy == m_records->profile_copy
                                 ? std::nullopt
                                 : std::optional(profileOf(*after));
@@ -250,15 +251,15 @@ ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label
 {
     ChangeNotice notice{m_records, outcome.after, std::move(outcome.touched), std::move(label),
                         kind};
-    // Merged changes may come to nothing; their rows are in the journal all the same.
+    // Merged changes may cancel out; their rows are in the journal all the same.
     if (outcome.entry)
-        keep(*outcome.entry);
+        noteRow(*outcome.entry);
     if (notice.touched.empty())
         return notice;
     m_records = notice.after;
     if (notice.before->profile_copy != notice.after->profile_copy)
         m_profile = profileOf(*m_records);
-    // A copy: a subscriber may unsubscribe itself, and others, who then hear no more.
+    // A copy, because a subscriber may unsubscribe itself and others, which are then not called.
     for (const auto subscribers = m_subscribers; const auto &[number, subscriber] : subscribers) {
         if (isSubscribed(number))
             subscriber(notice);
@@ -275,7 +276,7 @@ std::string Project::Implementation::notePrinted(std::string_view label)
                 throw NotWritable(english(foreignRows));
             const auto entry = append({ChangeKind::Printed, std::string(label)}, {}, *m_records);
             commit(transaction, entry);
-            keep(entry);
+            noteRow(entry);
             return entry.hash;
         } catch (const OutcomeUnknown &unknown) {
             settle(unknown.entry.change_id, std::string(label), unknown.exception);
@@ -290,7 +291,7 @@ bool Project::Implementation::hasForeignRows() const
     return newest && newest->change_id != m_newestChange;
 }
 
-void Project::Implementation::keep(const JournalLine &line)
+void Project::Implementation::noteRow(const JournalLine &line)
 {
     m_history.add(line);
     m_newestChange = line.change_id;

@@ -19,10 +19,10 @@ namespace lastrivet {
 
 namespace {
 
-/// A clock that was a little fast and has been set is no cause for words.
+/// In milliseconds: a clock that was a little fast and has been set since is not worth a notice.
 constexpr std::int64_t clockTolerance = 60'000;
-/// Who lets a project lie for longer will bear the question; a clock that is years ahead dates the
-/// journal wrongly for as many years.
+/// In milliseconds. A project may really have rested for longer; but a clock that is years ahead
+/// would date the journal wrongly until that time has come.
 constexpr std::int64_t longestRest = std::chrono::milliseconds{std::chrono::years{10}}.count();
 
 std::string localTime(std::int64_t stamp, std::string_view zone)
@@ -50,7 +50,7 @@ void Project::Implementation::load()
     m_history = {};
     m_newestChange.clear();
     for (const auto &line : m_store->journal.lines())
-        keep(line);
+        noteRow(line);
     m_greatestId = std::max(m_greatestId, greatestId(*m_records));
 }
 
@@ -111,7 +111,7 @@ std::optional<Message> Project::Implementation::obstacle() const
     return std::nullopt;
 }
 
-void Project::Implementation::lookAround()
+void Project::Implementation::findNotices()
 {
     m_notices.clear();
     for (const auto &stray : storage::strayDatabases(m_folder))
@@ -168,7 +168,7 @@ void Project::Implementation::reopen()
     auto store = std::make_unique<Store>(*database);
     m_store = std::move(store);
     m_opening.database = std::move(database);
-    // What a failed commit left in the log must not come back to life after a crash.
+    // A failed commit may have left pages in the write-ahead log; a crash must not revive them.
     m_opening.database->foldLogIn();
 }
 

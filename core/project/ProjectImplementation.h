@@ -23,10 +23,10 @@ class Project::Implementation {
 public:
     Implementation(const std::filesystem::path &folder, storage::Opening opening, Options options);
 
-    /// Reads everything; after opening, and again when it is not sure what was saved.
+    /// Reads the whole database: after opening, and again when it is not certain what was saved.
     void load();
-    /// Finds what `notices` tells.
-    void lookAround();
+    /// Fills `notices`.
+    void findNotices();
     /// Writes the first row of a new project: its facts and its copy of the profile.
     void begin(std::shared_ptr<const Records> first, const Profile &profile);
 
@@ -44,12 +44,13 @@ public:
 
     const Clock &clock() const { return m_options.clock ? *m_options.clock : m_systemClock; }
     Moment now() const;
-    /// Why nothing may be changed, since it was opened; empty when it may.
+    /// Why the project was opened for reading only; empty when it was not.
     std::optional<Message> readOnlyMessage() const;
     bool hasWriterEnded() const;
     bool isInPlace() const;
     const std::vector<Message> &notices() const { return m_notices; }
     std::optional<Message> clockNotice() const;
+    /// The database, for writing. Throws `NotWritable`.
     storage::Database &writable();
 
     const storage::ProjectFolder &folder() const { return m_folder; }
@@ -64,7 +65,7 @@ public:
     void unsubscribe(int subscription);
 
 private:
-    /// What works on one connection.
+    /// Everything that works on one connection to the database.
     struct Store {
         explicit Store(storage::Database &database)
             : reader(database.sql())
@@ -80,18 +81,22 @@ private:
         storage::SearchIndex search;
     };
 
-    /// A change on its way: how it is written, and what must come of it.
+    /// A change that is to be carried out: its row of the journal, how it is written, and how what
+    /// was written is checked.
     struct Plan {
         ChangeKind kind = ChangeKind::Change;
         std::string label;
         std::string undoes;
+        /// About how many rows it writes; decides how references are checked.
         std::size_t rows = 0;
+        /// Writes to the database, inside the transaction.
         std::function<std::optional<Refusal>()> write;
-        /// The records as they were checked before; null when they are to be checked afterwards.
+        /// The records as they shall be, when the invariants were checked on them already; null
+        /// when they are to be checked on what was written.
         const Records *checked = nullptr;
-        /// Another copy's rows, oldest first, which stand before the change's own.
+        /// Another copy's rows, oldest first, to be put into the journal before the change's own.
         std::vector<storage::JournalRow> carried = {};
-        /// Asked once more when the rules have found nothing wrong with what was written.
+        /// A last check, made when what was written breaks no invariant.
         std::function<std::optional<Refusal>()> confirm = {};
     };
     struct Outcome {
@@ -100,11 +105,12 @@ private:
         std::optional<JournalEntry> entry;
     };
 
-    /// Why nothing may be changed just now.
+    /// Why nothing may be changed at the moment; empty when it may.
     std::optional<Message> obstacle() const;
-    /// Whether the journal has rows that were not written here.
+    /// Whether another program has added rows to the journal since this one last did.
     bool hasForeignRows() const;
-    void keep(const JournalLine &line);
+    /// Notes the newest row of the journal.
+    void noteRow(const JournalLine &line);
     Result<ChangeNotice, Refusal> carryOut(const Plan &plan);
     Result<Outcome, Refusal> write(const Plan &plan);
     Result<ChangeNotice, Refusal> takeBack(const UndoHistory::Change &change, ChangeKind kind);
@@ -116,14 +122,14 @@ private:
     /// `records` is sorted.
     Refusal conflictRefusal(const UndoHistory::Change &change,
                             const std::vector<RecordRef> &records) const;
-    /// After a commit that may or may not have reached the disk: opens the database again, and
-    /// publishes the change when it is there, else throws the exception.
+    /// After a commit that failed in a way that leaves its outcome unknown: opens the database
+    /// again and publishes the change when it is there, else throws `exception`.
     ChangeNotice settle(const std::string &changeId, const std::string &label,
                         const SQLite::Exception &exception);
     void reopen();
     ChangeNotice publish(Outcome outcome, std::string label, ChangeKind kind);
     bool isSubscribed(int subscription) const;
-    /// The rules that the records go by. Throws `UnreadableInput`.
+    /// The profile that the records go by. Throws `UnreadableInput`.
     static Profile profileOf(const Records &records);
     std::string whoIn(const Records &records) const;
 
@@ -136,7 +142,7 @@ private:
     Profile m_profile;
     UndoHistory m_history;
     std::vector<Message> m_notices;
-    /// The change_id of the newest row of the journal, as far as this program knows.
+    /// The change_id of the newest row of the journal that this program knows.
     std::string m_newestChange;
     std::int64_t m_greatestId = 0;
     std::vector<std::pair<int, Subscriber>> m_subscribers;

@@ -15,7 +15,7 @@ Message nothingIn(const JournalLine &line)
     return {"“{0}” changed nothing that could be taken back.", {line.label}};
 }
 
-/// Why a row of this kind is never reversed; nothing for the others.
+/// Why a row of this kind cannot be reversed; nothing when it can.
 std::optional<Message> obstacleOf(const JournalLine &line)
 {
     if (canBeReversed(line.kind))
@@ -29,7 +29,7 @@ std::optional<Message> obstacleOf(const JournalLine &line)
     return nothingIn(line);
 }
 
-/// The change_id that a row's undo names, which a redo hands on.
+/// The change_id of the change that a row, through undo and redo, is about in the end.
 const std::string &originalOf(const std::vector<JournalLine> &lines, const JournalLine &row)
 {
     const JournalLine *at = &row;
@@ -43,7 +43,7 @@ const std::string &originalOf(const std::vector<JournalLine> &lines, const Journ
     return at->change_id;
 }
 
-/// Whether the newest row that speaks of the change is one that undid it.
+/// Whether the change is undone: the newest row about it is an undo.
 bool isUndone(const std::vector<JournalLine> &lines, const JournalLine &row)
 {
     const std::string &original = originalOf(lines, row);
@@ -55,7 +55,7 @@ bool isUndone(const std::vector<JournalLine> &lines, const JournalLine &row)
     return false;
 }
 
-/// Makes the records say what they say in `before`; one that is not there is withdrawn.
+/// Puts the changed records back as they are in `before`; withdraws those that it does not have.
 void becomeAs(Edit &edit, const Records &before, const merge::ChangeContent &content,
               std::string_view why)
 {
@@ -91,7 +91,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::reverse(std::int64_t seq,
     if (!content.conflicts.empty())
         return Refusal{
             {}, {"“{0}” decided what a merge had left open; decide it anew there.", {row->label}}};
-    // A merge carries over what was printed elsewhere, too.
+    // A merge carries over `printed` rows, too, which change nothing.
     if (content.records.empty() && !content.profile)
         return Refusal{{}, nothingIn(*row)};
     merge::MergeState state{*m_records, {}};

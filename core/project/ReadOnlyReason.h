@@ -10,8 +10,8 @@
 
 namespace lastrivet {
 
-/// Why a project that was opened cannot be written: where another program has it, who and since
-/// when, in the time of the IANA zone. Nothing when it can.
+/// Why an opened project cannot be written; when another program has it, who and since when, in the
+/// time of the IANA zone. Nothing when it can be written.
 std::optional<Message> readOnlyReason(const storage::Opening &opening, std::string_view zone);
 
 } // namespace lastrivet

@@ -9,11 +9,11 @@
 
 namespace lastrivet {
 
-/// Databases of this program that lie in a project's folder beside its own, by name, as a program
-/// that keeps folders alike on several computers leaves them. Each can be merged.
+/// Further databases of this program in a project's folder, by name: a program that synchronises
+/// folders leaves them there when two computers wrote at once. Each can be merged.
 std::vector<std::filesystem::path> secondDatabases(const Project &project);
 
-/// Puts one that was merged among the backups, where it is no longer in the way. Throws `NotSaved`.
+/// Moves one that was merged into the project's backups. Throws `NotSaved`.
 void putAway(const Project &project, const std::filesystem::path &second);
 
 } // namespace lastrivet

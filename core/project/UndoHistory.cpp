@@ -35,7 +35,7 @@ void UndoHistory::add(const JournalLine &line)
     }
 }
 
-std::optional<Message> UndoHistory::bar() const
+std::optional<Message> UndoHistory::obstacle() const
 {
     if (!m_end || undoable())
         return std::nullopt;

@@ -12,29 +12,30 @@
 
 namespace lastrivet {
 
-/// What can be undone and redone, told from the journal alone; so it is the same after a restart.
+/// What can be undone and redone, worked out from the journal alone, so that it outlives a restart.
 class UndoHistory {
 public:
     struct Change {
-        /// The row whose changeset, inverted, takes it back.
+        /// The row of the journal whose changeset is to be inverted.
         std::int64_t seq = 0;
-        /// What the row that takes it back names.
+        /// The change_id that the row of the undo or redo will name in `undoes`.
         std::string change_id;
         std::string label;
     };
 
     /// Takes the next row of the journal into account.
     void add(const JournalLine &line);
-    /// Null when there is nothing.
+    /// What undo takes back; null when there is nothing.
     const Change *undoable() const { return m_done.empty() ? nullptr : &m_done.back(); }
-    /// Why nothing can be undone though something was changed, and what can be done in its place;
-    /// nothing where something can be undone, or nothing was changed.
-    std::optional<Message> bar() const;
+    /// As `Project::undoObstacle`.
+    std::optional<Message> obstacle() const;
+    /// The undo that redo takes back; null when there is none.
     const Change *redoable() const { return m_undone.empty() ? nullptr : &m_undone.back().undo; }
 
 private:
     struct Undone {
         Change undo;
+        /// The change_id of the change that was undone.
         std::string original;
     };
 
@@ -42,7 +43,7 @@ private:
     void redo(const JournalLine &line);
 
     std::vector<Change> m_done;
-    /// What came last of all that cannot be taken back.
+    /// The kind and label of the last row that undo cannot go behind, if there is one.
     std::optional<ChangeKind> m_end;
     std::string m_endLabel;
     std::vector<Undone> m_undone;

@@ -53,7 +53,7 @@ std::int64_t WorkingEdit::newId()
         m_greatestId = id;
         return id;
     }
-    // An import brought the largest id there is; below it there is room.
+    // An import brought in the largest possible id; there are free ones below it.
     std::int64_t drawn = idOfTime(m_now);
     while (drawn < 1 || isTaken(drawn))
         drawn = 1 + randomBelow(largestId);
@@ -78,7 +78,7 @@ void WorkingEdit::putAny(RecordType type, const void *record)
         m_records.put(type, record);
         return;
     }
-    // Workers are told apart by person and have no order of their own.
+    // Workers are a set, keyed by person; the database keeps no order of them.
     auto session = *static_cast<const WorkSession *>(record);
     std::stable_sort(session.workers.begin(), session.workers.end(),
                      [](const auto &a, const auto &b) { return a.person_id < b.person_id; });

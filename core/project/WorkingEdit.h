@@ -10,10 +10,11 @@
 
 namespace lastrivet {
 
-/// An edit on a copy of the records, which remembers what it touched.
+/// The edit that `Project::change` hands out: works on a copy of the records and notes what it
+/// touched.
 class WorkingEdit final : public Edit {
 public:
-    /// All of these outlive it. `greatestId` is raised by every id that is given out.
+    /// The references must outlive it. `greatestId` is raised to every id that is given out or put.
     WorkingEdit(const Records &base, const Profile &profile,
                 std::chrono::sys_time<std::chrono::milliseconds> now, std::int64_t &greatestId);
 
@@ -24,9 +25,9 @@ public:
     void putAny(RecordType type, const void *record) override;
 
     void useProfile(const Profile &profile) override;
-    /// The profile that was put; null while the project keeps its own.
+    /// The profile given to `useProfile`; null while the project keeps its own.
     const Profile *newProfile() const { return m_newProfile ? &*m_newProfile : nullptr; }
-    /// The records that are not as they were, each once, in order.
+    /// The records that differ from `base`, each once, in order.
     std::vector<RecordRef> touched() const;
 
 private:
@@ -41,7 +42,7 @@ private:
     std::optional<Profile> m_newProfile;
 };
 
-/// The greatest id of any record.
+/// The greatest id of any record; 0 when there is none.
 std::int64_t greatestId(const Records &records);
 
 } // namespace lastrivet

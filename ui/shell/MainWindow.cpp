@@ -307,7 +307,7 @@ void MainWindow::updateActions()
     const auto undo = isWritable ? m_view->session().project().undoLabel() : std::nullopt;
     const auto redo = isWritable ? m_view->session().project().redoLabel() : std::nullopt;
     // Where nothing can be undone any more, asking for it says why.
-    m_undo->setEnabled(undo || (isWritable && m_view->session().project().undoBar()));
+    m_undo->setEnabled(undo || (isWritable && m_view->session().project().undoObstacle()));
     m_undo->setText(undo ? tr("&Undo: %1").arg(onButton(toQt(*undo))) : tr("&Undo"));
     m_redo->setEnabled(redo.has_value());
     m_redo->setText(redo ? tr("&Redo: %1").arg(onButton(toQt(*redo))) : tr("&Redo"));

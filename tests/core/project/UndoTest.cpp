@@ -82,11 +82,11 @@ TEST_CASE("Undo passes over automatic changes and stops at a printed document")
     const auto hash = project->notePrinted("Packet for the left wing");
     CHECK(hash == project->journalHash());
     CHECK_FALSE(project->undoLabel());
-    REQUIRE(project->undoBar());
-    CHECK_THAT(english(*project->undoBar()),
+    REQUIRE(project->undoObstacle());
+    CHECK_THAT(english(*project->undoObstacle()),
                Catch::StartsWith("“Packet for the left wing” was printed since"));
     const auto tail = project.part("Tail");
-    CHECK_FALSE(project->undoBar());
+    CHECK_FALSE(project->undoObstacle());
     CHECK(project->undoSize() == 1);
     const auto robin = project.person("Robin", ChangeKind::Automatic);
     CHECK(project->undoLabel() == "Part Tail");
