@@ -49,11 +49,18 @@ enum class Rule {
     UntickedCheck,
 };
 
-/// Must keeps a closing open; should is advice.
+/// `Must` keeps a closing open; `Should` is advice.
 enum class Weight { Must, Should };
 
-/// Where a closing stands. Hold, ready to inspect and ready to sign all mean: must stay open.
-enum class State { Closed, ClosedEarly, Clear, ReadyToSign, ReadyToInspect, Hold };
+/// Where a closing stands. `Hold`, `ReadyToInspect` and `ReadyToSign` all mean: must stay open.
+enum class State {
+    Closed,
+    ClosedEarly,    ///< closed although something stood in the way
+    Clear,          ///< nothing on record stands in the way
+    ReadyToSign,    ///< only the builder's own signatures are missing
+    ReadyToInspect, ///< only signatures are missing, somebody else's among them
+    Hold,           ///< there is work left
+};
 
 constexpr bool isClosed(State state)
 {
@@ -70,8 +77,8 @@ constexpr bool mustStayOpen(State state)
 struct Fact {
     RecordRef record;
     Moment moment;
-    /// Light facts are work sessions of which nobody said whether they changed anything and, after
-    /// tools were counted, the signatures and closing work of a later day.
+    /// False for a work session of which nobody said whether it changed what was inspected; and,
+    /// after a tool and debris check, for signatures and closing work of a later day.
     bool heavy;
 
     friend bool operator==(const Fact &, const Fact &) = default;
@@ -82,12 +89,13 @@ struct Blocker {
     Rule rule;
     Weight weight;
     RecordRef record;
-    /// Whose word alone is missing.
+    /// Set when nothing but a signature is missing: who has to give it.
     std::optional<SignerRole> waits_for;
+    /// Of an outdated signature: what happened since.
     std::vector<Fact> facts;
-    /// Of a hold point that is not signed: its latest signature is a rejection.
+    /// True for an unsigned hold point whose latest signature is a rejection.
     bool is_rejected = false;
-    /// Of a packing line that is short: what was counted of it had been received by then.
+    /// True for a packing line that was received, but short of parts.
     bool is_received = false;
     /// Of a hold point that was not signed when its region was closed: it was accepted since.
     bool is_signed_later = false;
@@ -113,12 +121,12 @@ struct OnRecord {
     friend bool operator==(const OnRecord &, const OnRecord &) = default;
 };
 
-/// The answer for one closing; of a closed one, blockers and counts are those at its closing
-/// moment.
+/// The answer for one closing. Blockers and counts of a closed one are those at the moment when it
+/// was closed.
 struct ClosingAnswer {
     Id<Closing> id;
     State state = State::Hold;
-    /// False while its reach has seen no work (see `isBegun`) and it was never closed.
+    /// True when work within its reach has begun (see `isBegun`), and when it is closed.
     bool begun = false;
     IdSet<Component> reach;
     OnRecord on_record;
@@ -143,15 +151,20 @@ struct LastChance {
     friend bool operator==(const LastChance &, const LastChance &) = default;
 };
 
+/// One more closing that a visit could cover.
 struct VisitPlanRow {
     Id<Closing> closing;
+    /// Estimated work for this closing and for those of the rows before.
     Minutes cumulative_minutes;
+    /// Steps and squawks without an estimate that this row adds; they count as 0 minutes.
     std::int64_t unknown_estimates = 0;
+    /// What keeps it open besides steps, squawks, inner closings and signatures.
     std::int64_t other_blockers = 0;
 
     friend bool operator==(const VisitPlanRow &, const VisitPlanRow &) = default;
 };
 
+/// What can be missing from the records.
 enum class Gap {
     ClosingStepNotDone,
     FactoryClosingWithoutDocument,
@@ -159,7 +172,7 @@ enum class Gap {
     RecordWithoutPlace,
 };
 
-/// A hole in the records themselves.
+/// Something that is missing from the records.
 struct ToComplete {
     Gap what;
     RecordRef record;
@@ -167,6 +180,7 @@ struct ToComplete {
     friend bool operator==(const ToComplete &, const ToComplete &) = default;
 };
 
+/// The worst state of the closings at or below a part.
 struct Badge {
     Id<Component> id;
     State state;
@@ -174,10 +188,12 @@ struct Badge {
     friend bool operator==(const Badge &, const Badge &) = default;
 };
 
-/// The whole readiness answer at one moment.
+/// The whole readiness answer at one moment; `Lists.h` says what each list holds.
 struct Answer {
     Moment as_of;
+    /// The id of the rule profile.
     std::string profile;
+    /// All live closings, by id.
     std::vector<ClosingAnswer> closings;
     std::vector<RecordAndClosings> out_of_reach;
     std::vector<LastChance> last_chance;

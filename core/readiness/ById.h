@@ -12,7 +12,7 @@
 
 namespace lastrivet::readiness {
 
-/// Records filed under the id of another record, so that those of one id lie side by side.
+/// Records grouped by the id of another record; those of one id lie side by side in memory.
 template <class Of, class Record> class ById {
 public:
     void add(Id<Of> id, const Record *record) { m_unsorted.emplace_back(id.value(), record); }

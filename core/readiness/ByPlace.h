@@ -11,7 +11,8 @@
 
 namespace lastrivet::readiness {
 
-/// Entries filed under places of the tree of parts, so that those of a subtree lie side by side.
+/// Entries grouped by their part's place in the tree; those of a subtree lie side by side in
+/// memory.
 template <class Entry> class ByPlace {
 public:
     void add(Place place, Entry entry) { m_unsorted.emplace_back(place, std::move(entry)); }

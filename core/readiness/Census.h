@@ -30,7 +30,7 @@ public:
     std::int64_t filedAbove() const;
     std::int64_t torqueLimits() const;
     std::int64_t torqued() const;
-    /// Whose torque is known, and that have a limit to hold it against.
+    /// Fasteners with a torque on record and a limit to compare it with.
     std::int64_t torquedWithLimits() const;
     std::int64_t handLocks() const;
     std::int64_t measuredWithLimits() const;

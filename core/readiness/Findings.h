@@ -9,7 +9,7 @@
 
 namespace lastrivet::readiness {
 
-/// Collects the blockers that one rule finds.
+/// Collects blockers, rule after rule.
 class Findings {
 public:
     explicit Findings(std::vector<Blocker> &blockers)
@@ -17,7 +17,7 @@ public:
     {
     }
 
-    /// What is added next is found by this rule.
+    /// What is added from now on is found by this rule.
     void beginRule(Rule rule) { m_rule = rule; }
 
     template <class Record> void must(const Record &record, std::optional<SignerRole> waitsFor = {})

@@ -18,8 +18,8 @@
 
 namespace lastrivet::readiness {
 
-/// A log entry with the moments that every closing around it asks for. Its step is looked up when
-/// somebody asks: few do, and there are as many entries as there were evenings.
+/// A log entry with the moments that every closing around it asks for. Its step is looked up only
+/// when needed, which is seldom.
 struct Logged {
     const WorkSession *record = nullptr;
     std::optional<Moment> began;
@@ -30,11 +30,11 @@ struct Logged {
 struct Picture {
     const Media *media = nullptr;
     std::optional<Moment> when;
-    /// True when it is filed elsewhere, too.
+    /// True when it is filed in other places, too.
     bool isSeveral = false;
 };
 
-/// What a closing has to do with, found once: its reach, the boxes inside it, its hold points.
+/// What belongs to a closing, looked up once: its reach, the closings inside it, its hold points.
 struct ClosingGround {
     const Closing *closing = nullptr;
     bool isAircraft = false;
@@ -51,9 +51,9 @@ struct ClosingGround {
     bool hasDocument = false;
 };
 
-/// All live records, filed by part and by closing: what every judgement looks things up in.
+/// The index for judging: all live records, grouped by part and by closing.
 ///
-/// Refers to the records and must not outlive them.
+/// Refers to the records, which must outlive it.
 class Ground {
 public:
     explicit Ground(const Records &records);
@@ -77,7 +77,7 @@ public:
     /// Pictures of the inside, by the parts that they or what they are linked to are about.
     ByPlace<Picture> pictures;
 
-    /// What names no part: seen by the closing of scope aircraft.
+    /// Records that name no part: only closings with the scope `aircraft` reach them.
     std::vector<const Squawk *> squawks_without_place;
     std::vector<const Deviation *> deviations_without_place;
     std::vector<const Bulletin *> bulletins_without_place;
@@ -113,8 +113,8 @@ private:
     std::unordered_map<std::int64_t, bool> m_hasFindings;
 };
 
-/// The end of a session that has a beginning: that plus its minutes when both the time and the
-/// minutes are known.
+/// When a session, which has `began`, ended: its minutes later when it has a time and minutes, else
+/// the same as it began.
 Moment endOf(const WorkSession &session);
 
 /// True when the record counts anywhere.

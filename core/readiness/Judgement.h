@@ -27,7 +27,8 @@ struct Photos {
     std::optional<std::chrono::sys_days> latest;
 };
 
-/// A closing judged at a moment: what counts, what is excused, and what lies in reach.
+/// All that a rule may look at: one closing at one moment, with what counts for it, what is excused
+/// from it, and what lies within its reach.
 class Judgement : public Reckoning {
 public:
     Judgement(const Ground &ground, const Profile &profile, Verdicts &verdicts, std::size_t closing,
@@ -53,7 +54,7 @@ public:
     }
 
     bool reaches(Id<Component> part) const;
-    /// True when a step closes one of the boxes inside.
+    /// True when the step closes one of the closings inside.
     bool closesInner(const Step &step) const;
     /// Calls `body` with every entry filed in the reach.
     template <class Entry, class Body>
@@ -75,7 +76,7 @@ public:
     }
     std::vector<const Deviation *> deviations() const;
     std::vector<const Bulletin *> bulletins() const;
-    /// The pictures of the inside by this moment; several rules ask, so they are counted once.
+    /// The pictures of the inside by this moment; counted once, since several rules ask.
     const Photos &photos() const;
 
     /// The latest sign-off of the hold point that counts, or null.

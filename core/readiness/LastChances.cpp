@@ -10,7 +10,7 @@ namespace lastrivet::readiness {
 
 namespace {
 
-/// What rules would find, were it not excused.
+/// What the rules would find in the records that are excused from this closing.
 std::vector<Blocker> excused(Verdicts &verdicts, std::size_t closing)
 {
     std::vector<Blocker> found;

@@ -8,9 +8,9 @@
 
 namespace lastrivet::readiness {
 
-/// The greatest id among those that no other is after; null for none. `moment` must be set on each.
+/// The latest record, of several that tie the one with the greatest id; null when there is none.
 ///
-/// A day ties with every time of it, so looking for the latest one after the other does not do.
+/// A day ties with every time of that day, so `after` is no ordering and one pass would not do.
 template <class Record, class MomentOf>
 const Record *latestOf(const std::vector<const Record *> &records, MomentOf moment)
 {

@@ -11,7 +11,7 @@
 
 namespace lastrivet::readiness {
 
-/// What the records say to one rule. Nothing on record is never taken for met.
+/// What the records say to one rule. Where nothing is on record, a rule never counts as met.
 enum class Outcome { Met, NotMet, Advice, NothingOnRecord };
 
 /// One rule of one closing: how many records it looked at, and those that do not meet it.

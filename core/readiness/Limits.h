@@ -16,16 +16,16 @@ inline std::optional<double> netTorque(std::optional<double> shown, std::optiona
 
 /// True when the value is below the minimum or above the maximum, where they are set.
 ///
-/// Values are typed in decimals: 55.3 less a drag of 5.3 is 50 and within 50 to 70, whatever binary
-/// fractions make of it. Hence a slack far below anything a tool can show.
+/// Values are typed as decimals: 55.3 less a drag of 5.3 has to be within 50 to 70, although the
+/// binary difference is a little below 50. Hence a tolerance far below what any tool can show.
 inline bool isOutside(double value, std::optional<double> minimum, std::optional<double> maximum)
 {
     const double slack = 1e-9 * std::max(1.0, std::abs(value));
     return (minimum && value < *minimum - slack) || (maximum && value > *maximum + slack);
 }
 
-/// True when a torque was read that, less the drag, is outside of the limits: of a fastener, or of
-/// what a paper says of one.
+/// True when there is a torque that, less the drag, is outside the limits: of a fastener, or of a
+/// fastener as a document shows it.
 template <class Torqued> bool isTorqueOutside(const Torqued &fastener)
 {
     const auto torque = netTorque(fastener.torque_value, fastener.torque_drag);

@@ -5,11 +5,11 @@
 #include "core/readiness/Answer.h"
 #include "core/readiness/Verdicts.h"
 
-// What follows from the verdicts: each list in the file named after it. `answer` holds the closings
-// already.
+// The lists of an answer, each in the source file named after it. They are worked out from the
+// verdicts; `answer` has its closings already.
 namespace lastrivet::readiness {
 
-/// Open things inside boxes that are closed, with the closings to reopen.
+/// Open things behind permanent closings that are closed, with the closings to reopen for them.
 std::vector<RecordAndClosings> outOfReach(Verdicts &verdicts, const Answer &answer);
 /// What closings that may be next would bury: advice, and what may follow but is not done.
 std::vector<LastChance> lastChances(Verdicts &verdicts, const Answer &answer);
@@ -17,9 +17,9 @@ std::vector<LastChance> lastChances(Verdicts &verdicts, const Answer &answer);
 std::vector<Id<Step>> workableSteps(const Ground &ground, const Answer &answer);
 /// Which closings one visit could cover, after how much more work.
 std::vector<VisitPlanRow> visitPlan(const Ground &ground, const Answer &answer);
-/// Records that keep closings open by more than somebody's word, those that keep most open first.
+/// Records that keep closings open, signatures aside; those that keep the most closings open first.
 std::vector<RecordAndClosings> unlocking(const Answer &answer);
-/// Holes in the records themselves.
+/// What is missing from the records.
 std::vector<ToComplete> gaps(const Verdicts &verdicts, const Answer &answer);
 /// The worst state at or below each part.
 std::vector<Badge> badges(const Ground &ground, const Answer &answer);

@@ -33,7 +33,7 @@ std::string_view patternOf(BulletinKind kind)
     return patterns[std::size_t(kind)];
 }
 
-/// The name of an existing record of the type; the functions below are tried in this order.
+// What people call a record that exists: one overload for each type.
 Message name(const Component &part, const Records &)
 {
     return verbatim(partName(part));

@@ -14,7 +14,7 @@
 namespace lastrivet::readiness {
 
 /// A place in the tree of parts: parts are numbered depth first, so that everything below a part
-/// follows it.
+/// comes right behind it.
 using Place = std::uint32_t;
 
 /// Places from `begin` up to, not including, `end`.

@@ -27,7 +27,7 @@ IdSet<Component> reachOf(const Ground &ground, const ClosingGround &here)
     return parts;
 }
 
-/// All but what stands in the way, which other answers are made from.
+/// The answer for one closing, without its blockers: judging other closings still needs them.
 ClosingAnswer answerFor(Verdicts &verdicts, std::size_t index)
 {
     const Ground &ground = verdicts.ground();
@@ -89,7 +89,8 @@ Answer readiness(const Records &records, const Profile &profile, Moment asOf)
     Answer answer{asOf, profile.id, {}, {}, {}, {}, {}, {}, {}, {}};
     answer.closings.resize(ground.closings.size());
     const auto shares = shared(ground);
-    // Either judges the boxes within its boxes for itself.
+    // Each share has verdicts of its own and judges inner closings anew, so the threads write
+    // nothing in common.
     const auto answerOne = [&](const Share &share) {
         answerShare({ground, profile, asOf}, share, answer.closings);
     };

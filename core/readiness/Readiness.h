@@ -11,9 +11,9 @@ namespace lastrivet::readiness {
 /// Answers for every closing whether it may be closed at `as_of`, and if not, what stands in the
 /// way.
 ///
-/// A pure function of the snapshot: withdrawn records count nowhere, and what happened after
-/// `as_of` is not seen; only a maker's document and the findings of a rejection count whenever they
-/// came. The records must satisfy the invariants.
+/// A pure function of the snapshot: withdrawn records count nowhere, nor does what happened after
+/// `as_of`; only a maker's document and the findings of a rejection count whatever their day. The
+/// records must satisfy the invariants.
 Answer readiness(const Records &records, const Profile &profile, Moment as_of);
 
 } // namespace lastrivet::readiness

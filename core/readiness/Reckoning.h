@@ -6,10 +6,11 @@
 
 namespace lastrivet::readiness {
 
-/// What has happened and what exists at a moment, as seen from the moment that is asked about.
+/// What has happened and what exists at a moment `at`, as seen from the moment `asOf` that is asked
+/// about.
 ///
-/// A fact counts when it happened by both. Planned records exist from their plan's day on, or from
-/// the first thing that happened to them.
+/// A fact counts when it happened by both. A record with `planned_on` exists from that day on, or
+/// from the first thing that happened to it.
 class Reckoning {
 public:
     Reckoning(Moment at, Moment asOf)

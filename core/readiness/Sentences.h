@@ -18,10 +18,10 @@ Message clearedBy(const Blocker &blocker, const Records &records, const Profile 
 /// Where the demand comes from (hold point, line of the list or profile citation); empty when it is
 /// common practice.
 std::string source(const Blocker &blocker, const Records &records, const Profile &profile);
-/// What clears a closing that was closed with gaps: what it lacked on its day nothing else can
-/// bring back.
+/// What clears a closing that was closed early: what was missing on that day cannot be made up for
+/// in any other way.
 Message gapsClearedBy(const Closing &closing, const Profile &profile);
-/// Why a closing of an earlier builder is closed early, besides what was missing.
+/// That a closing was closed by an earlier builder, before there were records.
 Message closedBeforeRecords();
 /// What is missing from the records, in one sentence that names the record.
 Message sentence(const ToComplete &missing, const Records &records);

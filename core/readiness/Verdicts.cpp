@@ -17,8 +17,8 @@ Verdicts::Verdicts(const Ground &ground, const Profile &profile, Moment asOf)
 
 const std::vector<Blocker> &Verdicts::blockers(std::size_t closing, Moment at)
 {
-    // The place is taken before judging, so that a broken project with a circle of boxes still
-    // ends.
+    // The entry is made before judging, so that the recursion ends even in a broken project whose
+    // closings enclose each other.
     const auto [entry, isNew] = m_judged.try_emplace(std::pair{closing, at});
     const Closing &record = *m_ground.closings[closing].closing;
     if (!isNew || record.made_by == MadeBy::Factory)

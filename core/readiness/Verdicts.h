@@ -13,7 +13,7 @@
 
 namespace lastrivet::readiness {
 
-/// Judges closings at moments, each once: boxes within boxes ask for each other's verdicts.
+/// Judges closings at moments, and remembers each verdict: a closing depends on those inside it.
 class Verdicts {
 public:
     Verdicts(const Ground &ground, const Profile &profile, Moment asOf);
@@ -22,15 +22,16 @@ public:
     const Ground &ground() const { return m_ground; }
     const Profile &profile() const { return m_profile; }
 
-    /// What stands in the way at the moment, sorted; nothing for a factory-made closing.
+    /// What stands in the way at the moment, sorted; nothing for a factory-made closing. `closing`
+    /// is a position in `Ground::closings`, here and below.
     const std::vector<Blocker> &blockers(std::size_t closing, Moment at);
     /// When it was last closed, if it is closed at the moment.
     std::optional<Moment> closingMoment(std::size_t closing, Moment at) const;
-    /// Closed at `closed` although something stood in the way, or by a factory whose document is
-    /// wanted and not there; and not accepted since.
+    /// True when something stood in the way at the moment `closed`, or the factory's document is
+    /// required and missing; unless the closing was accepted since.
     bool isClosedEarly(std::size_t closing, Moment closed);
 
-    /// `blockers`, which it forgets. To be called once nothing else is asked about this closing.
+    /// As `blockers`, moved out instead of remembered. To be called last for this closing.
     std::vector<Blocker> handOver(std::size_t closing, Moment at);
 
 private:

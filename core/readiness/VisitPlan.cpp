@@ -5,17 +5,18 @@
 #include <algorithm>
 #include <map>
 #include <queue>
+#include <tuple>
 #include <unordered_set>
 
 namespace lastrivet::readiness {
 
 namespace {
 
-/// Work that stands between a closing and a visit; a missing estimate counts as 0 and is told.
+/// A step or squawk to be done before a visit; a missing estimate counts as 0 minutes.
 struct Work {
     std::int64_t minutes = 0;
     bool isUnknown = false;
-    /// Rows that need it, by position among the candidates.
+    /// The closings that need it, by position among the candidates.
     std::vector<std::size_t> candidates;
     bool isPlanned = false;
 };
@@ -39,7 +40,7 @@ bool waitsForVisit(const Records &records, const ClosingAnswer &closing)
            std::any_of(closing.blockers.begin(), closing.blockers.end(), isVisit);
 }
 
-/// Plans greedily: always the closing next that costs the least work not yet planned.
+/// Plans greedily: the next closing is always the one that needs the least work not yet planned.
 class Planner {
 public:
     Planner(const Ground &ground, const Answer &answer)
@@ -83,7 +84,8 @@ public:
     }
 
 private:
-    /// Queued with the marginal minutes of then; outdated offers are passed over.
+    /// A candidate with its marginal minutes when it was queued; outdated ones are skipped. The
+    /// greatest comes first from the queue, so "less" means more minutes.
     struct Offer {
         std::int64_t marginal;
         Id<Closing> id;
@@ -140,7 +142,7 @@ private:
         return {minutes.value_or(Minutes{0}).count(), !minutes, {}, false};
     }
 
-    /// Marks its work as planned; answers how many estimates were missing.
+    /// Marks its work as planned; returns how many estimates were missing.
     std::int64_t take(const Candidate &candidate)
     {
         std::int64_t unknown = 0;

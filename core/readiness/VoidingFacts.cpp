@@ -8,7 +8,7 @@ namespace lastrivet::readiness {
 
 namespace {
 
-/// Gathers the facts for one signature, kind of record by kind of record.
+/// Gathers the facts for one signature, one type of record after the other.
 class Gatherer {
 public:
     Gatherer(const Judgement &judgement, const SignOff &signOff)
@@ -76,8 +76,8 @@ public:
             addOpenings(*m_ground.closings[inner].closing);
     }
 
-    /// After the tools were counted, another look into the box or the closing work itself, on a
-    /// later day, means counting again.
+    /// After a tool and debris check, another signature or closing work on a later day may have
+    /// left something inside again.
     void gatherVisits(const HoldPoint &point)
     {
         for (const HoldPoint *other : m_judgement.here().hold_points) {
@@ -131,10 +131,10 @@ private:
             add(closing, event.opened_on);
     }
 
-    /// Closing a box inside is what the signature was for.
+    /// The signature allowed for it.
     bool closesInner(const Step *step) const { return step && m_judgement.closesInner(*step); }
 
-    /// The inspector asked for it.
+    /// A finding of the same inspection, which the inspector knew of.
     bool isOwnFinding(const Squawk &squawk) const
     {
         return m_signOff.inspection_id && squawk.inspection_id == m_signOff.inspection_id;

@@ -9,7 +9,7 @@
 
 namespace lastrivet::readiness {
 
-/// What happened after a signature and touches what was signed for: by record, id and moment.
+/// What happened after a signature and touches what was signed for, by record name, id and moment.
 std::vector<Fact> voidingFacts(const Judgement &judgement, const HoldPoint &point,
                                const SignOff &signOff);
 

@@ -45,11 +45,11 @@ void untickedCheck(const Judgement &judgement, Findings &findings);
 struct Entry {
     Rule rule;
     void (*find)(const Judgement &, Findings &);
-    /// What it finds inside a closed box is out of reach.
+    /// What it finds behind a closed closing is out of reach.
     bool buries = false;
-    /// A record may be excused from it; then it is told while there is still access.
+    /// Records may be excused from it; those are listed as last chances.
     bool excuses = false;
-    /// In place of `find` where only the reach is searched.
+    /// Used in place of `find` where only the reach is searched.
     void (*findInReach)(const Judgement &, Findings &) = nullptr;
 };
 
