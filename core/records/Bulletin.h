@@ -27,11 +27,16 @@ struct Bulletin {
     std::string issuer;
     std::optional<Moment> issued_on;
     std::optional<Moment> received_on;
+    /// The parts it is about; without any, only the closing of the whole aircraft looks at it.
     IdSet<Component> component_ids;
+    /// Closings inside the parts above that it is known not to concern.
     IdSet<Closing> not_inside;
+    /// Empty while nobody has looked into it.
     std::optional<bool> applies;
+    /// Whether the authority demands it.
     bool mandatory = false;
     std::optional<Moment> complied_on;
+    /// How it was complied with.
     std::string basis;
     IdSet<Media> media_ids;
     std::string note;

@@ -18,12 +18,14 @@ struct CertificateDocument {
     static constexpr RecordType type = RecordType::CertificateDocument;
 
     Id<CertificateDocument> id;
+    /// Names a document of the profile; a key of its own for one that the builder added.
     std::string key;
     std::string number;
     std::string edition;
     std::optional<Moment> asked_on;
     std::optional<Moment> received_on;
     std::optional<Moment> expires_on;
+    /// What the document itself says, to be compared with the project's facts.
     std::string name_as_written;
     std::string model_as_written;
     std::string serial_as_written;

@@ -22,8 +22,11 @@ struct Check {
     Id<Check> id;
     Id<Closing> closing_id;
     std::string item;
+    /// Where the line comes from: a list of the profile, a manual.
     std::string source;
+    /// Part of the plan from this day on (see `Reckoning`); from the beginning when empty.
     std::optional<Moment> planned_on;
+    /// Closings after which it may still be completed: it holds none of them open.
     IdSet<Closing> may_follow;
     std::optional<Moment> done_on;
     Id<Person> done_by;

@@ -36,11 +36,16 @@ struct Closing {
     Id<Component> component_id;
     std::string title;
     ClosingScope scope = ClosingScope::Region;
+    /// The parts that it encloses, with all below them.
     IdSet<Component> encloses;
+    /// False for what can be opened at any time, as a panel: nothing then has to keep it open.
     bool permanent = true;
     MadeBy made_by = MadeBy::Builder;
+    /// How it is closed: riveted, bonded, covered.
     std::string method;
+    /// In the order in which they happened: closed, opened, closed …
     std::vector<Event> events;
+    /// Sign-offs that accept it as it was closed, after the event.
     IdSet<SignOff> late_acceptances;
     std::string note;
     std::optional<Moment> withdrawn_on;

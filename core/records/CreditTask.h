@@ -22,7 +22,9 @@ struct CreditTask {
     std::string section;
     std::string task;
     bool not_applicable = false;
+    /// Not a row of the authority's own form: the builder added it.
     bool added = false;
+    /// Who did how much of the task, in tenths; all four add up to 10, to 0 when it does not apply.
     std::int64_t kit_tenths = 0;
     std::int64_t commercial_tenths = 0;
     std::int64_t assembly_tenths = 0;

@@ -23,7 +23,9 @@ struct Deviation {
 
     Id<Deviation> id;
     std::string number;
+    /// The parts it is about; without any, only the closing of the whole aircraft looks at it.
     IdSet<Component> component_ids;
+    /// Closings inside the parts above that it is known not to concern.
     IdSet<Closing> not_inside;
     std::string title;
     std::string drawing_ref;
@@ -36,11 +38,14 @@ struct Deviation {
     std::optional<Moment> decided_on;
     Id<Person> decided_by;
     std::optional<Decision> decision;
+    /// What the decision rests on.
     std::string basis;
     std::optional<Moment> built_on;
     std::optional<Moment> undone_on;
+    /// In `weight_unit`; below zero where it is lighter.
     std::optional<double> weight_change;
     std::optional<WeightUnit> weight_unit;
+    /// Of the change in weight, in `arm_unit`.
     std::optional<double> arm;
     std::optional<ArmUnit> arm_unit;
     IdSet<Media> media_ids;

@@ -29,8 +29,11 @@ struct Envelope {
     std::vector<Point> points;
     WeightUnit weight_unit = WeightUnit::Kilograms;
     ArmUnit arm_unit = ArmUnit::Millimetres;
+    /// Where the mean aerodynamic chord begins, in `arm_unit` from the datum.
     std::optional<double> lemac;
+    /// The length of the mean aerodynamic chord, in `arm_unit`.
     std::optional<double> mac;
+    /// Where the limits come from.
     std::string source;
     std::string note;
     std::optional<Moment> withdrawn_on;

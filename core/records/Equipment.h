@@ -19,13 +19,16 @@ struct Equipment {
     static constexpr RecordType type = RecordType::Equipment;
 
     Id<Equipment> id;
+    /// The part that it is, where it is one of the tree.
     Id<Component> component_id;
     std::string name;
     std::string maker;
     std::string part_number;
     std::string serial_number;
+    /// In `weight_unit`.
     std::optional<double> weight;
     std::optional<WeightUnit> weight_unit;
+    /// In `arm_unit` from the datum.
     std::optional<double> arm;
     std::optional<ArmUnit> arm_unit;
     std::optional<Moment> fitted_on;

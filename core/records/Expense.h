@@ -21,9 +21,12 @@ struct Expense {
     std::optional<Moment> spent_on;
     std::string what;
     std::string supplier;
+    /// In minor units of the currency (cents).
     std::int64_t amount = 0;
+    /// An ISO 4217 code.
     std::string currency;
     std::string category;
+    /// The receipt.
     Id<Media> media_id;
     std::string note;
     std::optional<Moment> withdrawn_on;

@@ -24,21 +24,31 @@ struct Fastener {
 
     Id<Fastener> id;
     Id<Component> component_id;
+    /// The step that it belongs to.
     Id<Step> step_id;
+    /// Closings after which it may still be completed: it holds none of them open.
     IdSet<Closing> may_follow;
+    /// Where on the part they are.
     std::string place;
+    /// What is fitted there: "AN3-5A".
     std::string hardware;
     std::string thread;
+    /// How many fasteners this record stands for.
     std::int64_t quantity = 1;
+    /// Part of the plan from this day on (see `Reckoning`); from the beginning when empty.
     std::optional<Moment> planned_on;
+    /// Limits, drag and value are in `torque_unit`.
     std::optional<double> torque_min;
     std::optional<double> torque_max;
+    /// The running torque of a self-locking nut, which is part of `torque_value`.
     std::optional<double> torque_drag;
     TorqueUnit torque_unit = TorqueUnit::InchPounds;
     std::optional<Moment> fitted_on;
     std::optional<Moment> torqued_on;
+    /// What the wrench showed.
     std::optional<double> torque_value;
     Id<Tool> tool_id;
+    /// When the torque seal was put on.
     std::optional<Moment> marked_on;
     Locking locking = Locking::None;
     std::optional<Moment> locked_on;

@@ -23,6 +23,7 @@ struct Flight {
     Minutes minutes;
     std::int64_t landings = 1;
     Id<Person> pilot_id;
+    /// Empty when there were none.
     std::string faults;
     std::string note;
     std::optional<Moment> withdrawn_on;

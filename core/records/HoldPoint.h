@@ -22,9 +22,12 @@ struct HoldPoint {
     Id<HoldPoint> id;
     Id<Closing> closing_id;
     HoldPointKind kind = HoldPointKind::OwnCheck;
+    /// The lowest role that may sign; a higher one may sign in its place.
     SignerRole signer_role = SignerRole::Builder;
     bool required = true;
+    /// Where the demand comes from.
     std::string source;
+    /// Empty for the hold points of the profile; else it exists from this day on.
     std::optional<Moment> planned_on;
     std::optional<Moment> waived_on;
     Id<Person> waived_by;

@@ -24,14 +24,17 @@ struct Inspection {
     InspectionKind kind = InspectionKind::PreCover;
     std::string reference;
     std::optional<Moment> asked_on;
+    /// The day agreed upon.
     std::optional<Moment> planned_for;
     std::optional<Moment> held_on;
     std::optional<Moment> completed_on;
     std::optional<Moment> cancelled_on;
     Id<Person> inspector_id;
+    /// Who was there besides the inspector.
     IdSet<Person> present;
     std::string place;
     std::string report_number;
+    /// The hold points that it is held for.
     IdSet<HoldPoint> hold_point_ids;
     IdSet<Media> media_ids;
     std::string note;

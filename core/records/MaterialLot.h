@@ -22,10 +22,13 @@ struct MaterialLot {
     std::string specification;
     std::string lot_number;
     std::string supplier;
+    /// The document that came with it.
     Id<Media> certificate_id;
+    /// Whether it hardens after use, so that a use needs its cure time.
     bool cures = false;
     std::optional<Moment> opened_on;
     std::optional<Moment> expires_on;
+    /// How or where it is to be kept.
     std::string storage;
     std::string note;
     std::optional<Moment> withdrawn_on;

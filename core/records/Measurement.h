@@ -24,9 +24,13 @@ struct Measurement {
     Id<Measurement> id;
     Id<Component> component_id;
     Id<Step> step_id;
+    /// Closings after which it may still be completed: it holds none of them open.
     IdSet<Closing> may_follow;
+    /// What is measured: "aileron gap, outboard".
     std::string what;
+    /// Of the limits and the value, as free text.
     std::string unit;
+    /// Part of the plan from this day on (see `Reckoning`); from the beginning when empty.
     std::optional<Moment> planned_on;
     std::optional<double> minimum;
     std::optional<double> maximum;

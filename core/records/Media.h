@@ -37,13 +37,17 @@ struct Media {
 
     Id<Media> id;
     MediaKind kind = MediaKind::Photo;
+    /// Relative to the project's folder, with forward slashes.
     std::string file;
+    /// 64 hex digits, of the file as it was taken in.
     std::string sha256;
     std::optional<std::int64_t> bytes;
     std::optional<Moment> taken_on;
     std::optional<Moment> imported_on;
+    /// Width and height in pixels, turned upright.
     std::optional<std::int64_t> width;
     std::optional<std::int64_t> height;
+    /// Empty while nobody has said.
     WordSet<Shows> shows;
     std::string caption;
     std::vector<Annotation> annotations;

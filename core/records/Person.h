@@ -20,6 +20,7 @@ struct Person {
     Id<Person> id;
     std::string name;
     WordSet<Role> roles;
+    /// Number of a licence or authorisation.
     std::string credential;
     std::string contact;
     std::string note;

@@ -25,16 +25,23 @@ struct ProjectFacts {
     std::string registration;
     std::string serial_number;
     std::string kit_number;
+    /// The number of the authority's file on this project.
     std::string authority_file;
+    /// Of the whole aeroplane, in `weight_unit`.
     std::optional<double> maximum_weight;
     std::optional<WeightUnit> weight_unit;
     std::optional<Origin> origin;
+    /// The id of the rule profile that the project goes by.
     std::string profile;
+    /// Whose work it is where a log entry names nobody.
     Id<Person> builder_id;
     std::string builder_address;
     std::optional<Moment> started_on;
+    /// An IANA name; all moments are local time there.
     std::string time_zone = "UTC";
+    /// An ISO 4217 code, for amounts that name none.
     std::string currency;
+    /// For showing and for typing without a unit.
     UnitSystem units = UnitSystem::Metric;
     std::string note;
 

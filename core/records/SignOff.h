@@ -23,14 +23,18 @@ struct SignOff {
     static constexpr RecordType type = RecordType::SignOff;
 
     Id<SignOff> id;
+    /// None for a sign-off that accepts a closing late.
     Id<HoldPoint> hold_point_id;
     Id<Inspection> inspection_id;
     Id<Person> person_id;
+    /// The number that the person signed under.
     std::string credential;
     std::optional<Moment> signed_on;
     SignOffResult result = SignOffResult::Accepted;
+    /// How the person saw what was signed for.
     Seen seen = Seen::OnSite;
     std::string remarks;
+    /// The signed sheet.
     Id<Media> scan_id;
     std::string note;
     std::optional<Moment> withdrawn_on;

@@ -24,6 +24,7 @@ struct Weighing {
     struct ScaleReading {
         std::string point;
         double reading = 0;
+        /// What lies on the scale besides the aeroplane; taken off.
         double tare = 0;
         double arm = 0;
         Id<Tool> tool_id;
@@ -45,12 +46,16 @@ struct Weighing {
     std::string place;
     WeightUnit weight_unit = WeightUnit::Kilograms;
     ArmUnit arm_unit = ArmUnit::Millimetres;
+    /// Where arms are measured from.
     std::string datum;
+    /// How the aeroplane was levelled.
     std::string level;
     std::string fuel_state;
     std::string oil_state;
+    /// Weights in `weight_unit`, arms in `arm_unit` from the datum.
     std::vector<ScaleReading> scale_readings;
     std::vector<Correction> corrections;
+    /// The equipment on board, in words.
     std::string equipment_note;
     Id<Media> report_id;
     std::string note;

@@ -35,15 +35,20 @@ struct WorkSession {
 
     Id<WorkSession> id;
     std::optional<Moment> began;
+    /// True when `began` is only about right.
     bool approximate = false;
     std::optional<Minutes> minutes;
     Id<Component> component_id;
     Id<Step> step_id;
+    /// The squawk that was worked on.
     Id<Squawk> squawk_id;
     WorkKind kind = WorkKind::Other;
     std::string place;
+    /// Whether it changed something that was signed for before; empty while nobody has said.
     std::optional<bool> changed_inspected;
+    /// Empty means the builder of the project.
     std::vector<Worker> workers;
+    /// Where an old entry was taken from: "paper log p. 34".
     std::string source;
     std::string note;
     std::optional<Moment> withdrawn_on;
