@@ -44,7 +44,7 @@ Project::Implementation::Implementation(const std::filesystem::path &folder,
 
 void Project::Implementation::load()
 {
-    const storage::Reading reading(*m_opening.database);
+    const storage::ReadTransaction reading(*m_opening.database);
     m_records = std::make_shared<const Records>(storage::readWhole(*m_opening.database));
     m_profile = profileOf(*m_records);
     m_history = {};
@@ -169,7 +169,7 @@ void Project::Implementation::reopen()
     m_store = std::move(store);
     m_opening.database = std::move(database);
     // A failed commit may have left pages in the write-ahead log; a crash must not revive them.
-    m_opening.database->foldLogIn();
+    m_opening.database->checkpoint();
 }
 
 std::string Project::Implementation::whoIn(const Records &records) const

@@ -15,6 +15,7 @@
 namespace lastrivet {
 
 /// One value of a field, as databases and interchange files see it. Texts point into their record.
+/// `std::monostate` is null.
 using Scalar = std::variant<std::monostate, bool, std::int64_t, double, std::string_view, Moment>;
 
 inline bool isNull(const Scalar &value)
@@ -40,12 +41,11 @@ enum class FieldType {
 
 struct RowDescription;
 
-/// What is known of one field of a record or of a list row, and how to reach it.
+/// A field of a record or of a list row: its name and type, and functions to read and set it.
 ///
 /// Scalar fields have `value` and `assign`; sets and numbers have `size`, `item`, `add`, `clear`;
-/// lists have `size`, `row`, `addRow`, `clear`, `rows`. `assign` and `add` answer false when the
-/// value is of another kind than the field, is no word of its vocabulary, or is an id out of
-/// bounds.
+/// lists have `size`, `row`, `addRow`, `clear`, `rows`. `assign` and `add` return false when the
+/// value is not of the field's type, is no word of its vocabulary, or is an id out of bounds.
 struct Field {
     std::string_view name;
     FieldType type;
@@ -63,7 +63,8 @@ struct Field {
     const void *(*row)(const void *record, std::size_t index) = nullptr;
     void *(*addRow)(void *record) = nullptr;
     const RowDescription *rows = nullptr;
-    /// The schema step that added it; columns of later steps come last, wherever the field stands.
+    /// The schema step that added it. In its table the columns of later steps come last, wherever
+    /// the field stands here.
     int schema = 1;
 
     /// The same field, of a later schema step.
@@ -80,7 +81,7 @@ struct Field {
 struct RowDescription {
     std::string_view name;
     std::span<const Field> fields;
-    /// A row with every field at its default, to compare with.
+    /// A row with every field at its default.
     const void *defaults;
 };
 

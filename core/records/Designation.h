@@ -14,14 +14,15 @@ namespace lastrivet {
 /// What people call a record of this type: "log entry" for a work session, "part" for a component.
 std::string_view noun(RecordType type);
 
-/// A record as people point at it: `squawk 12 “Overdriven rivet”`, `part LW-R3 “Rib 3”`.
+/// A record in a sentence, so that it can be found: `squawk 12 “Overdriven rivet”`, `part LW-R3
+/// “Rib 3”`.
 ///
 /// The number or code where there is one, else the id; then the title, or the kind or the day of
-/// records without one. Ids that are not on record give noun and id.
+/// records without one. A record that does not exist is given by noun and id.
 Message designated(const Records &records, RecordRef record);
 
-/// A record as it is spoken of: by its number or code where people gave it one, else by title, kind
-/// or day, and not by the id that the program counts it by.
+/// A record as people speak of it: by its number or code where they gave it one, else by title,
+/// kind or day; never by its id.
 Message spoken(const Records &records, RecordRef record);
 
 /// As `designated`, in English.

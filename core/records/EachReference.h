@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-// Walks what records name. Included only where references themselves are looked at.
+// Visits the references between records. Included only where references themselves are examined.
 namespace lastrivet {
 
 /// The record type that a row's id field points at: its own target, or the type its subject names.

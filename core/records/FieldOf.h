@@ -4,10 +4,10 @@
 
 #include "core/base/Id.h"
 #include "core/base/Minutes.h"
+#include "core/base/SortedIds.h"
 #include "core/base/WordSet.h"
 #include "core/records/Description.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 #include <concepts>
@@ -15,14 +15,15 @@
 #include <type_traits>
 #include <vector>
 
-// Makes the `Field` of a struct member from its type. Included only where records are described,
-// each in a std::array: over plain ones g++ 12 breaks down when it optimises.
+// Makes the `Field` of a struct member from its type. Included only where records are described.
+// Their fields stand in a std::array: on plain arrays of them g++ 12 fails when it optimises.
 namespace lastrivet {
 
 template <class Row> const RowDescription &describeRow();
 
 namespace detail {
 
+/// How a member of this type is read as a `Scalar` and set from one.
 template <class Type> struct Access;
 
 template <class Type> struct MemberOf;
@@ -135,7 +136,6 @@ requires std::is_enum_v<Word>
 struct Access<Word> {
     static constexpr FieldType type =
         std::is_same_v<Word, RecordType> ? FieldType::Record : FieldType::Enum;
-    static constexpr std::span<const std::string_view> words{Words<Word>::list};
     static Scalar value(Word given) { return word(given); }
     static bool assign(Word &stored, const Scalar &value)
     {
@@ -243,10 +243,7 @@ template <auto Member> Field refsField(std::string_view name, bool required = fa
         Item id;
         if (isNull(value) || !detail::Access<Item>::assign(id, value))
             return false;
-        auto &ids = detail::at<Member>(record);
-        const auto place = std::lower_bound(ids.begin(), ids.end(), id);
-        if (place == ids.end() || *place != id)
-            ids.insert(place, id);
+        insertSorted(detail::at<Member>(record), id);
         return true;
     };
     made.clear = [](void *record) { detail::at<Member>(record).clear(); };

@@ -17,7 +17,7 @@ struct sqlite3_session;
 
 namespace lastrivet::storage {
 
-/// Watches the record tables from its making on, and says what came of it.
+/// Records all changes to the record tables from its construction on.
 class ChangeRecording {
 public:
     /// `database` outlives it.
@@ -34,7 +34,8 @@ private:
     std::unique_ptr<sqlite3_session, Delete> m_session;
 };
 
-/// One changed row of a changeset. Of an update it holds the key and what changed, nothing else.
+/// One changed row of a changeset. For an update, only the cells of the key and of what changed are
+/// set.
 struct ChangedRow {
     std::string_view table;
     /// Null for the copy of the rule profile, and for what a merge left to decide.
@@ -43,14 +44,14 @@ struct ChangedRow {
     std::vector<std::optional<Cell>> before;
     std::vector<std::optional<Cell>> after;
 
-    /// The key's cells; of an update, the `before` has them.
+    /// A cell of the key, which an update has in `before`.
     const std::optional<Cell> &key(std::size_t column) const
     {
         return kind == RowChange::Insert ? after[column] : before[column];
     }
 };
 
-/// The record that the row belongs to; what belongs to none counts as the project's.
+/// The record that the row belongs to; the project for a row that belongs to none.
 RecordRef recordOf(const ChangedRow &row);
 
 /// Calls `each` for every row; throws `UnreadableInput` when the bytes are no changeset of ours.
@@ -75,10 +76,10 @@ struct Conflict {
 };
 
 struct Applied {
-    /// Where it did not fit; then nothing of it was applied.
+    /// The row that was not as expected; then nothing was applied.
     std::optional<Conflict> conflict;
-    /// All of it was, and rows are left that name what it took away. SQLite takes that for settled,
-    /// so that no COMMIT refuses it any more: whoever applied it must.
+    /// All of it was applied, but rows are left that refer to what it removed. SQLite does not
+    /// count them as violations afterwards and COMMIT would succeed: the caller has to roll back.
     bool leavesDangling = false;
 };
 

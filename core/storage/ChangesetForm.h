@@ -8,8 +8,8 @@
 namespace lastrivet::storage {
 
 /// True when the bytes are changes from end to end, as SQLite's session extension writes them (its
-/// file sqlite3session.c, "CHANGESET FORMAT"). SQLite itself takes that for granted: a table's name
-/// without its end keeps version 3.40 going round for ever.
+/// file sqlite3session.c, "CHANGESET FORMAT"). SQLite itself does not check it: a table's name that
+/// is not terminated sends version 3.40 into an endless loop.
 bool isWellFormedChangeset(std::span<const std::uint8_t> bytes);
 
 } // namespace lastrivet::storage

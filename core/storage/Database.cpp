@@ -143,12 +143,12 @@ void Database::checkReferences(bool on)
     run(on ? "PRAGMA foreign_keys=ON" : "PRAGMA foreign_keys=OFF");
 }
 
-void Database::foldLogIn()
+void Database::checkpoint()
 {
     run("PRAGMA wal_checkpoint(TRUNCATE)");
 }
 
-void Database::closeUntouched()
+void Database::closeWithoutCheckpoint()
 {
     configure(m_sql.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1);
 }

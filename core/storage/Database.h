@@ -12,14 +12,14 @@
 
 namespace lastrivet::storage {
 
-/// A connection to a project's database, with everything switched off that a hostile file could
-/// use and everything on that keeps what was saved. One thread at a time may use it.
+/// A connection to a project's database, configured to be safe against hostile files and to lose
+/// nothing that was committed. To be used by one thread at a time.
 class Database {
 public:
     enum class Access {
         ReadWrite,
         ReadOnly,
-        Immutable, ///< nobody can write the file: no locks, no files beside it
+        Immutable, ///< the file cannot change: no locks, and no further files beside it
     };
     enum class Safety {
         WriteAhead,     ///< for local disks
@@ -38,14 +38,17 @@ public:
 
     const SQLite::Database &sql() const { return m_sql; }
     void run(std::string_view statements);
+    /// The first column of the query's first row; 0 when there is no row.
     std::int64_t number(const std::string &query) const;
+    /// The same as text; empty when there is no row.
     std::string text(const std::string &query) const;
-    /// Whether SQLite checks what rows name; inside a transaction it stays as it was.
+    /// Whether SQLite checks foreign keys; without effect inside a transaction.
     void checkReferences(bool on);
-    /// Folds the write-ahead log into the file and empties it.
-    void foldLogIn();
-    /// Leaves the file as it is when this connection ends, even if changes could be folded in.
-    void closeUntouched();
+    /// Moves what is in the write-ahead log into the database file and empties the log.
+    void checkpoint();
+    /// Keeps SQLite from writing to the file when this connection ends, as it usually does to make
+    /// a last checkpoint.
+    void closeWithoutCheckpoint();
 
 private:
     explicit Database(SQLite::Database sql);
@@ -56,11 +59,11 @@ private:
     Access m_access = Access::ReadWrite;
 };
 
-/// What SQLite's complaint means to a person; throws the fitting `Fault`.
+/// Throws the `Fault` that says in a sentence what the error means.
 [[noreturn]] void throwFault(const SQLite::Exception &exception);
 [[noreturn]] void throwFault(const std::filesystem::filesystem_error &error);
 
-/// Runs `body`; what SQLite and the file system complain about becomes a `Fault`.
+/// Runs `body`; turns errors of SQLite and of the file system into `Fault`s.
 template <class Body> decltype(auto) withFaults(Body &&body)
 {
     try {
@@ -72,7 +75,8 @@ template <class Body> decltype(auto) withFaults(Body &&body)
     }
 }
 
-/// As `withFaults`; what cannot be read is told with its place, for where it may be one of several.
+/// As `withFaults`; what cannot be read is named with its path, where it may be one of several
+/// files.
 template <class Body> decltype(auto) withFaultsAt(const std::filesystem::path &place, Body &&body)
 {
     try {

@@ -24,13 +24,13 @@ struct DatabaseCopy {
 /// The copies that lie in a folder, newest first; other files are passed over.
 std::vector<DatabaseCopy> databaseCopies(const std::filesystem::path &folder);
 
-/// Those that thinning drops: kept are the newest copy of each of the 7 newest days (UTC), of the
-/// 4 newest ISO weeks and of the 12 newest months that have one. `copies`: newest first.
+/// The copies that may be deleted. Kept are the newest copy of each of the 7 newest days (UTC), of
+/// the 4 newest ISO weeks and of the 12 newest months that have one. `copies`: newest first.
 std::vector<DatabaseCopy> superfluousCopies(const std::vector<DatabaseCopy> &copies);
 
-/// Copies the database into the folder, reads the copy back, and drops what thinning drops, but for
-/// the new copy, which stays until the next one whatever the clock says. Empty when the newest copy
-/// there holds the same state. Throws `Fault`s; then no new copy is there.
+/// Copies the database into the folder, verifies the copy, and deletes the superfluous ones; never
+/// the new copy, whatever the clock says. Empty when the newest copy there holds the same state.
+/// Throws `Fault`s; then there is no new copy.
 std::optional<DatabaseCopy> addDatabaseCopy(Database &database, const std::filesystem::path &folder,
                                             std::chrono::sys_time<std::chrono::milliseconds> now);
 

@@ -8,7 +8,7 @@
 
 namespace lastrivet::storage {
 
-/// Which file a path leads to, as the operating system tells files apart, whatever they are called.
+/// By what the operating system tells files apart, whatever their paths are.
 struct FileIdentity {
     std::uint64_t device = 0;
     std::uint64_t number = 0;

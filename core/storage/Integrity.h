@@ -15,12 +15,12 @@ namespace lastrivet::storage {
 /// What SQLite's whole check finds damaged, at most a hundred; empty when all is well.
 std::vector<std::string> damagesOf(const Database &database);
 
-/// The first damage that SQLite's quick check finds, which looks at every page but compares no
-/// index; table by table, so that others need not wait for all of it. Empty when all is well, or
-/// stopped.
+/// The first damage found by SQLite's quick check, which reads every page but does not compare the
+/// indexes. It goes table by table, so that it can be stopped. Empty when nothing is damaged, or it
+/// was stopped.
 std::optional<std::string> firstDamageOf(const Database &database, const std::stop_token &stop);
 
-/// A row that names one that does not exist.
+/// A row that refers to one that does not exist.
 struct DanglingRow {
     std::string table;
     /// Of the record; 0 in the tables of sets and lists.

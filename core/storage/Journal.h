@@ -31,8 +31,8 @@ struct JournalRow {
     Blob hash;
 };
 
-/// The SHA-256 over a row but its hash: each column in order as `<decimal byte length>:<bytes>,`,
-/// whole numbers in decimal, null as `-,`.
+/// The SHA-256 over all columns of a row but its own hash, in order: each as `<decimal byte
+/// length>:<bytes>,`, whole numbers in decimal, null as `-,`.
 Sha256::Digest hashOf(const JournalRow &row);
 /// Whether the row still says what it said when its hash was made.
 bool fitsItsHash(const JournalRow &row);
@@ -41,8 +41,8 @@ bool fitsItsHash(const JournalRow &row);
 /// there is none, which no clock brings about.
 std::int64_t stampAfter(std::int64_t seq, std::int64_t stamp);
 
-/// What is wrong with the first row, oldest first, that was altered, does not stand behind the one
-/// before it, or is of a time that no calendar has; a sentence's end. Empty for a whole journal.
+/// What is wrong with the oldest row that was altered, does not follow the one before it, or has an
+/// impossible time; the end of a sentence. Empty when the journal is whole.
 std::optional<std::string> firstBreak(const std::vector<JournalRow> &rows);
 
 /// What a new row says; the journal adds place, time and hashes.
@@ -58,7 +58,7 @@ struct NewChange {
     /// A time that the row must not be before: rows that a merge carried over, and that stand just
     /// before it, may be older than rows further back.
     std::int64_t notBefore = 0;
-    /// Empty for a new one, drawn by lot.
+    /// Empty to have one made at random.
     std::string change_id = {};
 };
 
@@ -76,10 +76,10 @@ public:
     std::optional<JournalLine> newest() const;
     /// 64 hex digits; empty for a journal without rows.
     std::string newestHash() const;
-    /// The same of the oldest row, by which copies of a project are known as such.
+    /// The same of the oldest row, by which two projects are known to be copies of one.
     std::string oldestHash() const;
-    /// Oldest first. The hashes of a row stand behind its changeset, and SQLite reads through all
-    /// of that to find them; lines are had without.
+    /// All rows, oldest first. Quicker than `entries`: the hashes of a row are stored behind its
+    /// changeset, and SQLite has to read all of that to reach them.
     std::vector<JournalLine> lines() const;
     /// Those behind the row `after`, oldest first.
     std::vector<JournalEntry> entries(std::int64_t after = 0) const;

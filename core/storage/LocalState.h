@@ -10,7 +10,7 @@
 
 namespace lastrivet::storage {
 
-/// Small things of this computer that are no records; not journalled.
+/// State of this computer that is no part of the records, and is not journalled.
 std::optional<std::string> localState(const Database &database, std::string_view key);
 /// Removes the key when there is no value.
 void setLocalState(Database &database, std::string_view key, std::optional<std::string_view> value);

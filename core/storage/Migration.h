@@ -18,8 +18,8 @@ namespace lastrivet::storage {
 void runSteps(Database &database, std::span<const SchemaStep> steps = schemaSteps(),
               std::chrono::sys_time<std::chrono::milliseconds> now = {});
 
-/// Makes the index of a copy that went through `runSteps` say what its records say; it stays empty
-/// when they cannot be read.
+/// Rebuilds the search index of a copy that went through `runSteps`; it stays empty when the
+/// records cannot be read.
 void renewSearch(Database &copy);
 
 /// Does the same to the database of a project. It is first copied into `backups`, where the copy

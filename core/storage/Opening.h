@@ -24,13 +24,15 @@ enum class ReadOnlyCause {
     NoLocks,
 };
 
-/// A project's database, opened the best way its folder allows.
+/// A project's database, opened for writing where that is possible, else for reading.
 struct Opening {
-    /// Where the database is read from when it lies in a folder that cannot be written.
+    /// Where the database is read from when its own folder cannot be written.
     std::unique_ptr<TemporaryFolder> copy;
+    /// The right to write; null when the project is read-only.
     std::unique_ptr<WriterLock> lock;
+    /// Empty when the project can be written.
     std::optional<ReadOnlyCause> readOnly;
-    /// Who has it open for writing, where another program has and said so.
+    /// The other program that has it open for writing, as far as it says so.
     std::optional<WriterLock::Holder> holder;
     /// The project's own file, wherever the database is read from.
     std::optional<FileIdentity> identity;
@@ -43,12 +45,13 @@ struct Opening {
 Opening openDatabase(const ProjectFolder &folder, bool readOnly,
                      std::chrono::sys_time<std::chrono::milliseconds> now);
 
-/// Opens a copy of a database that another program may be writing to just now, at the newest
-/// schema; the file itself is only read. Throws `UnreadableInput` as above.
+/// Opens a temporary copy, brought to the newest schema, of a database that another program may be
+/// writing to; the file itself is only read. Throws `UnreadableInput` as above.
 Opening openCopyOf(const std::filesystem::path &database,
                    std::chrono::sys_time<std::chrono::milliseconds> now = {});
 
-/// Another program was quicker to make a project in a folder; what is there is that program's.
+/// Thrown when another program made a project in the folder at the same time; the folder is its
+/// own.
 class MadeElsewhere : public NotWritable {
 public:
     using NotWritable::NotWritable;

@@ -10,7 +10,7 @@
 
 namespace lastrivet::storage {
 
-/// Where things lie in a project's folder.
+/// The paths within a project's folder.
 class ProjectFolder {
 public:
     explicit ProjectFolder(std::filesystem::path root);
@@ -42,8 +42,9 @@ private:
 /// programs share no memory through their files. FUSE counts: nobody can tell what is behind it.
 bool isNetwork(std::uint32_t fileSystem);
 
-/// Makes what was written into a folder, and its name, survive a power cut.
+/// Flushes a folder's entries to the disk, so that files made in it survive a power cut.
 void syncFolder(const std::filesystem::path &folder);
+/// Flushes a file's content to the disk.
 void syncFile(const std::filesystem::path &file);
 
 } // namespace lastrivet::storage

@@ -14,8 +14,9 @@ struct sqlite3_value;
 
 namespace lastrivet::storage {
 
-/// A query with its rows as SQLite hands them out. Opening a project looks at millions of columns;
-/// a wrapper around each would take half of that time again. Throws `SQLite::Exception`.
+/// A prepared query whose columns are read straight from SQLite. Opening a project reads millions
+/// of columns, and a wrapper object for each takes half of that time again. Throws
+/// `SQLite::Exception`.
 class RowQuery {
 public:
     /// `database` outlives it.
@@ -24,10 +25,11 @@ public:
     void bind(int index, std::int64_t value);
     /// False after the last row.
     bool next();
-    /// Makes it ready to be asked again.
+    /// Makes it ready to run again.
     void reset() noexcept;
-    /// The column as SQLite holds it, until the next row; its type and content may be asked since
-    /// no other thread uses the connection, and cost half of what a column costs each time.
+    /// The column as SQLite's own value, valid until the next row. Such an "unprotected" value may
+    /// be read because no other thread uses the connection; it costs half as much as `column`
+    /// functions.
     sqlite3_value *value(int column) const;
     std::int64_t number(int column) const;
     /// Points into the row.

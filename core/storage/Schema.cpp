@@ -135,7 +135,7 @@ void requireReadableSchema(Database &database)
 {
     const auto schema = schemaOf(database);
     if (schema > newestSchema()) {
-        database.closeUntouched();
+        database.closeWithoutCheckpoint();
         refuseNewer(schema);
     }
     if (schema < 1)

@@ -17,17 +17,17 @@ namespace lastrivet::storage {
 /// How many ranks the types of records have in a search.
 inline constexpr std::size_t searchRanks = 5;
 
-/// The words of all records but the project, kept in step with them by whoever changes records.
+/// The full-text index over all records but the project; whoever changes records has to update it.
 class SearchIndex {
 public:
     /// `database` outlives it.
     explicit SearchIndex(Database &database);
 
-    /// Makes the index say what the record says; null when it is gone.
+    /// Files the record anew; takes it out of the index when `record` is null.
     void put(RecordRef ref, const void *record);
-    /// Makes all of it anew, inside the caller's transaction.
+    /// Rebuilds the whole index, inside the caller's transaction.
     void rebuild(const Records &records);
-    /// The records of which it says something else than they do, or nothing, or that are gone.
+    /// The records that are filed wrongly or not at all, and those that are filed but gone.
     std::vector<RecordRef> outOfStep(const Records &records) const;
     /// Records that hold all words of `text`, the last one as a beginning. Parts, closings, squawks
     /// and steps with the words in their title come first, in this order; all else, and each of
@@ -40,7 +40,7 @@ private:
     void addOthers(std::vector<SearchHit> &hits, const std::string &terms, std::size_t limit) const;
     /// The record alone, or nothing.
     std::vector<SearchHit> at(RecordRef record) const;
-    /// Lets go of the prepared statements: the table is about to be another.
+    /// Drops the prepared statements, because the table is about to be replaced.
     void forget();
 
     Database &m_database;

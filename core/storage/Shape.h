@@ -10,14 +10,14 @@
 
 namespace lastrivet::storage {
 
-/// What tables a database has, and everything about them but their rows: columns with their places,
-/// kinds, defaults and keys, references, indexes, triggers and checks; a line each. Two databases
-/// with the same lines are alike to every program.
+/// The schema of a database as a set of lines: tables, columns with their positions, types,
+/// defaults and keys, references, indexes, triggers and checks. Databases with the same lines are
+/// alike to every program.
 using Shape = std::set<std::string>;
 
 Shape shapeOf(const Database &database);
 
-/// The first line that only one has, with which it is; empty when they are the same.
+/// The first line that only one of them has, and which one that is; empty when they are the same.
 std::optional<std::string> differenceBetween(const Shape &has, const Shape &should);
 
 } // namespace lastrivet::storage

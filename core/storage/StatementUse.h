@@ -12,8 +12,8 @@ namespace lastrivet::storage {
 /// A statement that is prepared at its first use and kept for the next ones.
 using KeptStatement = std::optional<SQLite::Statement>;
 
-/// One use of a statement that is kept: afterwards it is ready for the next one, also when this one
-/// failed, as on a full disk.
+/// One use of a kept statement. Resets it at the end, also after an error such as a full disk, so
+/// that it is ready for the next use.
 class StatementUse {
 public:
     explicit StatementUse(SQLite::Statement &statement)

@@ -9,8 +9,8 @@
 
 namespace lastrivet::storage {
 
-/// Other databases of this program that lie beside the project's own, by name: what a program that
-/// keeps folders alike on several computers leaves there when both were written to. Read-only.
+/// Other databases of this program beside the project's own, by name: a program that synchronises
+/// folders leaves them there when two computers wrote at once. They are only read.
 std::vector<std::filesystem::path> strayDatabases(const ProjectFolder &folder);
 
 } // namespace lastrivet::storage

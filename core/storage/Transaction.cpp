@@ -78,18 +78,18 @@ void Transaction::end() noexcept
         attempt([this] { m_database.checkReferences(true); });
 }
 
-Reading::Reading(const Database &database)
+ReadTransaction::ReadTransaction(const Database &database)
     : m_database(database)
 {
     m_database.number("BEGIN");
 }
 
-Reading::~Reading()
+ReadTransaction::~ReadTransaction()
 {
     try {
         m_database.number("COMMIT");
     } catch (const std::exception &exception) {
-        spdlog::debug("ending a reading: {}", exception.what());
+        spdlog::debug("ending a read transaction: {}", exception.what());
     }
 }
 

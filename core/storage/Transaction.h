@@ -12,23 +12,24 @@ namespace lastrivet::storage {
 /// When references between records are checked.
 enum class ReferenceCheck {
     WithEachRow,
-    /// Once, over the whole database: for many rows. With each row SQLite would look for the rows
-    /// that name it, which takes a walk over their tables.
+    /// Once, over the whole database; for changes of many rows. Checking with each row, SQLite
+    /// would search whole tables for rows that refer to it.
     AtTheEnd,
 };
 
-/// A write transaction: undone unless it is committed.
+/// A write transaction; rolled back unless it is committed.
 class Transaction {
 public:
     explicit Transaction(Database &database, ReferenceCheck check = ReferenceCheck::WithEachRow);
-    /// References are checked at the end; what dangled before, which `known` tells, may stay.
+    /// Checks references at the end; the dangling ones in `known`, which were there before, may
+    /// stay.
     Transaction(Database &database, std::vector<DanglingRow> known);
     ~Transaction();
     Transaction(const Transaction &) = delete;
     Transaction &operator=(const Transaction &) = delete;
 
-    /// Throws a `Fault` that names a record with a dangling reference. An exception of SQLite from
-    /// here leaves open whether the disk has the changes.
+    /// Throws a `Fault` that names a record with a dangling reference. After an exception of SQLite
+    /// it is not known whether the disk has the changes.
     void commit();
 
 private:
@@ -41,13 +42,14 @@ private:
     bool m_isOpen = true;
 };
 
-/// While it lives, everything that is read is of one moment, whatever another program writes.
-class Reading {
+/// A read transaction: while it lives, everything that is read is of one moment, whatever another
+/// program writes.
+class ReadTransaction {
 public:
-    explicit Reading(const Database &database);
-    ~Reading();
-    Reading(const Reading &) = delete;
-    Reading &operator=(const Reading &) = delete;
+    explicit ReadTransaction(const Database &database);
+    ~ReadTransaction();
+    ReadTransaction(const ReadTransaction &) = delete;
+    ReadTransaction &operator=(const ReadTransaction &) = delete;
 
 private:
     const Database &m_database;

@@ -67,7 +67,7 @@ std::int64_t sizeOf(const Database &database)
 void help(const Database &own, const std::string &newest, Share &share)
 {
     std::optional<Database> second;
-    std::optional<Reading> reading;
+    std::optional<ReadTransaction> reading;
     try {
         second.emplace(own.another());
         reading.emplace(*second);

@@ -9,12 +9,12 @@
 
 namespace lastrivet::storage {
 
-/// From this size on, in bytes, a database is worth a second thread.
+/// The size in bytes from which on a second thread makes reading a database quicker.
 inline constexpr std::int64_t worthTwoThreads = 8 * 1024 * 1024;
 
 /// All records, as `RecordReader` has them, read by two threads when the file is large: the second
 /// has a connection of its own and helps if it sees the same newest row of the journal. Within the
-/// caller's `Reading`.
+/// caller's `ReadTransaction`.
 Records readWhole(const Database &database, std::int64_t worth = worthTwoThreads);
 
 } // namespace lastrivet::storage

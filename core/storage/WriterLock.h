@@ -12,15 +12,15 @@
 
 namespace lastrivet::storage {
 
-/// The file system keeps no locks, so a second program could not be kept out.
+/// Thrown when the file system has no locks, so that a second program could not be kept out.
 class LocksUnknown : public NotWritable {
 public:
     using NotWritable::NotWritable;
 };
 
-/// The right to write to a project; one program has it at a time, and the operating system takes it
-/// back when that program ends, however it ends. The file that it stands on says nothing by being
-/// there.
+/// The right to write to a project: a lock on a file, which one program has at a time and which the
+/// operating system releases when that program ends, however it ends. That the file exists means
+/// nothing.
 class WriterLock {
 public:
     struct Holder {
@@ -34,15 +34,16 @@ public:
     /// Null when another program has it. Throws `LocksUnknown`, or `NotWritable`.
     static std::unique_ptr<WriterLock> take(const std::filesystem::path &file,
                                             std::chrono::sys_time<std::chrono::milliseconds> now);
-    /// Who has it, as that program wrote it down; empty when that cannot be told. Waits for a fifth
-    /// of a second while the file speaks of nobody, or of a program of this computer that is gone.
+    /// Who has it, as that program wrote into the file; empty when that cannot be told. Waits for
+    /// up to a fifth of a second while the file names nobody, or a program of this computer that is
+    /// gone.
     static std::optional<Holder> holder(const std::filesystem::path &file);
-    /// Whether the words in the file name nobody, or a program of this computer that is gone. Takes
-    /// nothing and waits for nothing: whoever wants the lock just now is not kept out.
+    /// Whether the file names nobody, or a program of this computer that is gone. Does not touch
+    /// the lock itself, so that it keeps nobody from taking it.
     static bool isSignedByNobody(const std::filesystem::path &file);
 
-    /// Whether the program that had it before ended without giving it back: killed, or without
-    /// power. It may have left half-written files.
+    /// Whether the program that had it before was killed, or lost power, while it had it; it may
+    /// have left half-written files.
     bool isAfterCrash() const { return m_isAfterCrash; }
 
     ~WriterLock();

@@ -35,7 +35,7 @@ void guarded(Verification &verification, std::string_view what, Check &&check)
 std::optional<Records> checkStored(storage::Database &database, Verification &verification)
 {
     // Another program may write meanwhile; tables and journal have to be of one moment.
-    const storage::Reading reading(database);
+    const storage::ReadTransaction reading(database);
     std::optional<Records> records;
     guarded(verification, "database", [&] { checkDatabase(database, verification); });
     guarded(verification, "database", [&] { records = checkRecords(database, verification); });

@@ -54,7 +54,7 @@ TEST_CASE("Two threads read what one reads")
     const auto records = test::RandomRecords(31, idsPerType).all();
     write(database, nullptr, records);
     for (int i = 0; i < 20; ++i) {
-        const Reading reading(database);
+        const ReadTransaction reading(database);
         const auto whole = readWhole(database, always);
         REQUIRE(whole == RecordReader(database.sql()).readAll());
         REQUIRE(whole == records);
@@ -72,7 +72,7 @@ TEST_CASE("What another program writes in between is not mixed in")
     write(database, nullptr, records);
     const Database reader(folder / "records.db", Database::Access::ReadOnly,
                           Database::Safety::WriteAhead);
-    const Reading reading(reader);
+    const ReadTransaction reading(reader);
     REQUIRE(reader.number(R"(SELECT count(*) FROM "journal")") == 1);
     const auto later = test::RandomRecords(33, idsPerType).all();
     write(database, &records, later);
