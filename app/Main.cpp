@@ -27,8 +27,8 @@ namespace {
 
 using namespace lastrivet;
 
-/// The demo that app/run.sh made, when the program runs from where it was built; else that of the
-/// package, made where the person's own data are.
+/// The demo that app/run.sh made, when the program runs from its build folder; else the one that
+/// the package brought, to be made in the user's data folder.
 ui::Demo demo()
 {
     const QDir programs(QCoreApplication::applicationDirPath());
@@ -50,8 +50,8 @@ void declareArguments(QCommandLineParser &parser)
                                  QStringLiteral("[project]"));
 }
 
-/// Help and version are words for a terminal, which may have no screen; this ends the program where
-/// they are asked for.
+/// Answers --help and --version without a display, and ends the program then; returns when neither
+/// is asked for.
 void answerInTerminal(int argc, char *argv[])
 {
     static constexpr std::array<std::string_view, 5> words{"-h", "--help", "--help-all", "-v",
@@ -67,7 +67,7 @@ void answerInTerminal(int argc, char *argv[])
     parser.process(application);
 }
 
-/// Keeps one window open, and builds it anew in place when it asks for that.
+/// Keeps one window open, and replaces it by a new one when it asks for that.
 class Desk {
 public:
     Desk(QSettings &settings, ui::Executor &executor, ui::Theme &theme, const Clock &clock)
@@ -78,7 +78,7 @@ public:
     {
     }
 
-    /// `opening` may be null: then the start page is shown.
+    /// Shows the project, or the start page when `opening` is null.
     void show(ui::ProjectOpening *opening)
     {
         const ui::PersonalSettings chosen(m_settings);
@@ -100,10 +100,9 @@ private:
     {
         const QString folder = m_window->openedFolder();
         QGuiApplication::setQuitOnLastWindowClosed(false);
-        // What was begun since it asked for this holds the window back.
+        // It may refuse: something may have been begun since it asked for this.
         if (m_window->close()) {
-            // The signal is still being sent by the old window: it goes when the event loop is
-            // back.
+            // The old window is still sending the signal; it is deleted by the event loop.
             m_window.release()->deleteLater();
             std::optional<ui::ProjectOpening> opening;
             if (!folder.isEmpty())
@@ -141,7 +140,7 @@ int main(int argc, char *argv[])
 
     const SystemClock clock;
     QSettings settings = ui::settingsOfUser();
-    // Before anything else, so that the project is read while the window is built.
+    // Begun before anything else, so that the project is read while the window is built.
     std::optional<ui::ProjectOpening> opening;
     if (const QStringList arguments = parser.positionalArguments(); !arguments.isEmpty())
         opening.emplace(arguments.front(), settings, clock);

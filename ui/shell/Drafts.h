@@ -11,22 +11,23 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// What is typed in a line and not on record yet, of each thing that the line has been about; kept
-/// on this computer, so that it is there again when the project is opened again.
+/// Texts typed into a line and not on record yet, one for each subject of the line. They are stored
+/// on this computer, so that they are there when the project is opened again.
 class Drafts {
 public:
-    /// `kind` tells these drafts from those of other lines. The session outlives them.
+    /// `kind` distinguishes the drafts of this line from those of others. `session` outlives them.
     Drafts(Session &session, std::string kind);
 
-    /// Empty where nothing was left. A line that is about one thing only has no subject.
+    /// The draft, empty when there is none. A line that is about one thing only has no subject.
     QString of(const std::string &subject = {});
-    /// What was left, in front of what is typed before that could be read; once it was read, what
-    /// is typed.
+    /// What the line has to show: the stored draft followed by what was `typed` before that could
+    /// be read; later just `typed`.
     QString takeUp(const std::string &subject, const QString &typed);
-    /// Empty text forgets it. While nothing can be read or written, it is kept in memory only, and
-    /// then goes behind what was not read: the text that stands from now on is the answer.
+    /// Stores the draft; removes it when `text` is empty. While nothing can be read or written it
+    /// is kept in memory, and appended to what is stored once that can be read. Returns the text
+    /// that the line has to show from now on.
     QString keep(const std::string &subject, const QString &text);
-    /// Whether what was to be kept last is on this computer, and not in memory only.
+    /// Whether the last text given to `keep` is stored, and not in memory only.
     bool isWritten(const std::string &subject = {}) const;
 
 private:

@@ -10,15 +10,15 @@ class QObject;
 
 namespace lastrivet::ui {
 
-/// Runs work away from the window, and then says so on the window's thread.
+/// Runs work on another thread, and reports its end on the window's.
 class Executor {
 public:
     virtual ~Executor() = default;
-    /// Runs `work`, then `done` in the thread of `context` unless that is gone by then.
+    /// Runs `work`, then `done` in the thread of `context` unless `context` is gone by then.
     virtual void run(QObject *context, std::function<void()> work, std::function<void()> done) = 0;
 };
 
-/// Runs work in threads of its own; its end waits for what is running.
+/// Runs work in threads of its own; the destructor waits for what is running.
 class ThreadExecutor final : public Executor {
 public:
     ~ThreadExecutor() override;

@@ -17,8 +17,8 @@ namespace lastrivet::ui {
 class Progress;
 class Session;
 
-/// What was found wrong with a project, all of it, and the button that makes anew what can be. That
-/// can be stopped here: while the dialog is open, the foot of the window cannot be reached.
+/// Lists all that was found wrong with a project, with a button that repairs what can be repaired.
+/// The repair is stopped here, since the dialog keeps one from reaching the foot of the window.
 class FindingsDialog final : public QDialog {
     Q_OBJECT
 

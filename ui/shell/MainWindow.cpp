@@ -71,7 +71,7 @@ std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, 
     return commands;
 }
 
-/// What is typed in the field with the focus is kept, as when the focus goes elsewhere.
+/// Makes the field with the focus keep what is typed, as when the focus goes elsewhere.
 void endEditing(const QWidget &view)
 {
     QWidget *edited = view.focusWidget();
@@ -105,7 +105,7 @@ MainWindow::MainWindow(const Surroundings &surroundings, QWidget *parent)
     setMinimumSize(480, 320);
     setAcceptDrops(true);
     m_stack->addWidget(m_start);
-    // What lies over a page is told from it by its edge.
+    // The style sheet gives what lies over a page an edge.
     for (QWidget *over : std::initializer_list<QWidget *>{m_finder, m_printForm, m_backupForm,
                                                           m_restoreForm, m_sheet})
         over->setProperty("afloat", true);
@@ -140,8 +140,8 @@ void MainWindow::restorePlace()
     restoreGeometry(m_surroundings.settings.value(placeKey).toByteArray());
     if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
         return;
-    // What lies beyond the screen's edge, the foot with all complaints for one, nobody sees. How
-    // wide the desktop's frame is shows only later.
+    // The window must fit on the screen: complaints are shown at its foot. The real width of its
+    // frame is known only once it is shown, so the style's is taken.
     const int frame = style()->pixelMetric(QStyle::PM_MdiSubWindowFrameWidth, nullptr, this);
     const int title = style()->pixelMetric(QStyle::PM_TitleBarHeight, nullptr, this);
     const QSize room = screen()->availableGeometry().size();
@@ -155,7 +155,7 @@ void MainWindow::closeEvent(QCloseEvent *event)
         return;
     }
     closeProject();
-    // Not before: the bench covers the screen, and what comes next is no bench.
+    // After the bench is closed: its full screen is not the geometry to come back to.
     m_surroundings.settings.setValue(placeKey, saveGeometry());
     event->accept();
 }
@@ -214,7 +214,7 @@ void MainWindow::showProject(std::unique_ptr<Session> session)
         shareKeys();
     });
     connect(&m_view->notices(), &NoticeBars::placeWanted, this, &MainWindow::browse);
-    // Queued: the button that asks for it goes with its view.
+    // Queued, because the button that asks for it is deleted with the view.
     connect(&m_view->notices(), &NoticeBars::reopeningWanted, this, &MainWindow::openAnew,
             Qt::QueuedConnection);
     connect(&m_view->notices(), &NoticeBars::mergeWanted, m_view,
@@ -238,7 +238,7 @@ void MainWindow::closeProject()
     m_finder->hide();
     m_printForm->hide();
     m_backupForm->hide();
-    // The bench looks at the session of the view, and must not outlive it.
+    // The bench uses the session of the view and must not outlive it.
     BenchView *bench = m_bench;
     leaveBench();
     delete bench;
@@ -282,7 +282,7 @@ std::vector<QAction *> MainWindow::actions() const
     if (!m_view)
         return all;
     for (QAction *action : m_view->page(m_view->current()).findChildren<QAction *>()) {
-        // Qt's own widgets have some without a name of ours.
+        // Leaves out the actions that Qt's own widgets bring.
         if (!action->text().isEmpty() && !action->shortcut().isEmpty())
             all.push_back(action);
     }
@@ -306,7 +306,7 @@ void MainWindow::updateActions()
     const bool isWritable = m_view && !m_view->session().isReadOnly();
     const auto undo = isWritable ? m_view->session().project().undoLabel() : std::nullopt;
     const auto redo = isWritable ? m_view->session().project().redoLabel() : std::nullopt;
-    // Where nothing can be undone any more, asking for it says why.
+    // Enabled, too, where asking for it says why nothing can be undone.
     m_undo->setEnabled(undo || (isWritable && m_view->session().project().undoObstacle()));
     m_undo->setText(undo ? tr("&Undo: %1").arg(onButton(toQt(*undo))) : tr("&Undo"));
     m_redo->setEnabled(redo.has_value());
@@ -359,7 +359,7 @@ void MainWindow::leaveForms(const QWidget *shown)
         if (form != shown && form->isVisible())
             Q_EMIT form->left();
     }
-    // Left while it restores, it would end that.
+    // Closing it would cancel a restore that is running.
     if (m_restoreForm != shown && m_restoreForm->isVisible() && !m_restoreForm->isRunning())
         Q_EMIT m_restoreForm->left();
 }

@@ -40,12 +40,12 @@ class ShortcutSheet;
 class StartPage;
 class Unfinished;
 
-/// The window: a project, or the start page while none is open; menus, keys, and its own state.
+/// The main window: shows a project, or the start page while none is open; has the menus and keys.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
 
 public:
-    /// What the window is given; all of it outlives the window.
+    /// What the window works with; all of it must outlive the window.
     struct Surroundings {
         QSettings &settings;
         Executor &executor;
@@ -53,21 +53,21 @@ public:
         const Clock &clock;
     };
 
-    /// Of an action, by which it is found too: the menu in which it stands.
+    /// The property of an action that holds its menu's name; the finder finds it by that, too.
     static constexpr const char *menuProperty = "menu";
 
     explicit MainWindow(const Surroundings &surroundings, QWidget *parent = nullptr);
     ~MainWindow() override;
 
-    /// Opens a project folder; false when it cannot be, which the start page says, or when the open
-    /// one is held back.
+    /// Opens a project folder. False when it cannot be opened, which is said, or when the project
+    /// that is open must not be left yet (see `leaveProject`).
     bool openFolder(const QString &folder);
-    /// Opens the project that is on its way; false as for `openFolder`.
+    /// The same for a project that is being read already.
     bool open(ProjectOpening &opening);
-    /// Drops what is begun in it and cannot be kept.
+    /// Closes the project at once; what is begun in it and cannot be kept is lost.
     void closeProject();
-    /// Closes it, unless something is begun that would be lost: that is shown and told of, and who
-    /// asks once more with nothing typed in between is let go.
+    /// Closes the project unless something is begun that would be lost: that is shown first, and
+    /// lost only when this is asked for a second time with nothing typed in between.
     bool leaveProject();
     /// Null while no project is open.
     ProjectView *view() const { return m_view; }
@@ -77,17 +77,17 @@ public:
     BackupForm &backupForm() const { return *m_backupForm; }
     RestoreForm &restoreForm() const { return *m_restoreForm; }
     void openFinder();
-    /// Covers the screen with the bench view, or gives it back.
+    /// Shows the bench view on the whole screen, or closes it.
     void toggleBench();
     /// Null while it is not shown.
     BenchView *bench() const { return m_bench; }
-    /// The start page offers it.
+    /// Lets the start page offer the demo.
     void setDemo(const Demo &demo);
     /// The folder of the open project, or empty.
     QString openedFolder() const { return m_view ? m_folder : QString(); }
 
 Q_SIGNALS:
-    /// Something was chosen that only a window built anew can show, its language for one.
+    /// Something was chosen, as the language, that only a newly built window can show.
     void renewalWanted();
 
 protected:
@@ -104,26 +104,26 @@ private:
     void buildHelpMenu();
     QAction *add(QMenu &menu, const QString &words, const QKeySequence &keys,
                  const std::function<void()> &act, bool needsProject = true);
-    /// For the closing that is shown; where none is, it says how to come to one.
+    /// For the closing that is shown; says how to come to one when none is.
     void startPacket();
     void startLogbook();
     void showProject(std::unique_ptr<Session> session);
-    /// What would be lost; on the page that is shown first.
+    /// The forms whose content would be lost; those of the page that is shown come first.
     std::vector<Unfinished *> begun() const;
-    /// Brings it into view; one sentence what to do about it.
+    /// Brings the form into view; returns one sentence what to do about it.
     QString showBegun(Unfinished &form);
     QString bringingWords(const Progress &progress) const;
-    /// False when something would be lost that the person was not told of yet.
+    /// False when something would be lost that the person has not been warned of yet; warns then.
     bool mayLeave();
-    /// The same for what is begun on the bench, which goes with it.
+    /// The same for what is begun in the bench view.
     bool mayLeaveBench();
-    /// Says it where the person is: in the open project, or on the start page.
+    /// Shows a complaint in the open project, or on the start page.
     void complain(const QString &sentence);
     void fillRecent();
     void browse();
     /// Opens the same project once more, on the page that is shown.
     void openAnew();
-    /// A project's folder, and records or a list for the project that is open.
+    /// True for a project's folder, and for records or a list that the open project can import.
     bool canTake(const QMimeData &offered) const;
     void showDropped(const QString &list);
     void importFile();
@@ -131,17 +131,17 @@ private:
     void verifyProject();
     void openBackup();
     void openRestore();
-    /// Leaves the forms that lie over the page, but for the one that is about to be shown; null
-    /// stands for the line for a squawk, which would forget where the keyboard was.
+    /// Closes the forms that lie over the page, except `shown`, which is about to open. Null stands
+    /// for the line for a new squawk: it stays, since it remembers where the focus was.
     void leaveForms(const QWidget *shown);
     void backUpNow();
     void openRestored(const QString &folder, const QString &remark);
     void mergeCopy();
     void updateActions();
-    /// The page that prints itself has the key for it.
+    /// Gives the print key to the page when that prints itself, else to the menu.
     void shareKeys();
     void leaveBench();
-    /// Those of the menus, and those of the page that is shown.
+    /// The actions of the menus, and those of the page that is shown.
     std::vector<QAction *> actions() const;
     void restorePlace();
     void showPreferences();
@@ -153,9 +153,9 @@ private:
     ProjectView *m_view = nullptr;
     BenchView *m_bench = nullptr;
     bool m_wasFullScreen = false;
-    /// What was begun when somebody was last told that it would be lost.
+    /// The forms that the person was last warned of; see `leaveProject`.
     QStringList m_heldBackBy;
-    /// Something was chosen that needs a new window, which was held back.
+    /// A new window is wanted, but something begun held it back.
     bool m_isRenewalDue = false;
     QString m_folder;
     Finder *m_finder;

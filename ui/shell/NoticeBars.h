@@ -22,8 +22,8 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// What somebody has to know before going on with a project, over whatever page is shown: that it
-/// is to read only, lies unusually, is damaged, or is no longer where it was opened.
+/// Warnings about the project above every page: that it is read-only, stored in an unusual place,
+/// damaged, or no longer where it was opened.
 class NoticeBars final : public QWidget {
     Q_OBJECT
 

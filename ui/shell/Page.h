@@ -10,10 +10,10 @@
 
 namespace lastrivet::ui {
 
-/// A page of the window: made when it is first shown, told of every change from then on. While
-/// another page is shown, what happens is kept and told at once when it is back.
+/// A page of the window: made when it is first shown, and told of every change from then on. While
+/// another page is shown, changes are collected, and told as one when this page is back.
 ///
-/// Title, icon and key stand in `pageList`. A page keeps no copy of the records and calls no other
+/// Title, icon and key are in `pageList`. A page keeps no copy of the records and calls no other
 /// page; it asks the session to go to a record.
 class Page : public QWidget {
     Q_OBJECT
@@ -21,19 +21,19 @@ class Page : public QWidget {
 public:
     explicit Page(Session &session, QWidget *parent = nullptr);
 
-    /// Chooses a record of one of the page's types (`pageFor`) and brings it into view; id 0 asks
-    /// for the page as it is when there is nothing to show yet.
+    /// Selects a record of one of the page's types (`pageFor`) and brings it into view. With id 0
+    /// it only shows the page.
     virtual void showRecord(RecordRef record) = 0;
     /// Starts a new record of the page's kind, in place.
     virtual void startNew() {}
-    /// True for a page with a paper of its own: the key for printing is the page's then, and not
-    /// the menu's. A key that two have does nothing.
+    /// True for a page with a document of its own to print: the print key then belongs to the page
+    /// and not to the menu, since Qt ignores a key that two actions have.
     virtual bool printsItself() const { return false; }
-    /// Begins that paper, where the menu has it too.
+    /// Begins to print that document; for the menu.
     virtual void startPrinting() {}
     /// Where the keyboard goes when the page is opened; the page itself when null.
     virtual QWidget *firstFocus() { return nullptr; }
-    /// Another page is shown, or this one again.
+    /// Called when another page is shown, and when this one is shown again.
     void setAway(bool isAway);
     /// The part that the person is looking at; none when the page shows no part, or many.
     virtual Id<Component> shownPart() const { return {}; }

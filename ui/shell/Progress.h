@@ -9,7 +9,7 @@
 
 namespace lastrivet::ui {
 
-/// How far long work is, written by the worker and read by the window; the window may cancel it.
+/// The progress of long work: written by its worker, read by the window, which may cancel it.
 class Progress {
 public:
     explicit Progress(QString title)
@@ -26,13 +26,13 @@ public:
         m_total = total;
         return !isCancelled();
     }
-    /// For a worker that is asked to stop this way; the same as `report` answers.
+    /// The same request to stop that `report` returns, for workers that take a token.
     std::stop_token stopToken() const { return m_stop.get_token(); }
-    /// What it brings goes on record when it is done, so that nobody leaves the project unawares.
+    /// Marks work whose result will be put on record: leaving the project warns of it first.
     void markAsBringing() { m_isBringing = true; }
     bool isBringing() const { return m_isBringing; }
     bool isCancelled() const { return m_stop.stop_requested(); }
-    /// Called by the worker when what it makes is there: cancelling comes too late from then on.
+    /// Called by the worker when its result is stored: from then on it is too late to cancel.
     void noteKept() { m_isKept = true; }
     bool isKept() const { return m_isKept; }
     void cancel() { m_stop.request_stop(); }
@@ -46,7 +46,7 @@ private:
     std::atomic<qint64> m_total = 0;
     std::stop_source m_stop;
     std::atomic<bool> m_isKept = false;
-    /// Of the window alone.
+    /// Used by the window's thread only.
     bool m_isBringing = false;
 };
 

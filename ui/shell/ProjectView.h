@@ -39,13 +39,13 @@ public:
 
     Session &session() const { return *m_session; }
     PageId current() const { return m_current; }
-    /// Makes the page when it was not shown before.
+    /// The page, which is made when it was not shown before.
     Page &page(PageId id);
-    /// With the keyboard in it.
+    /// Shows the page and gives it the focus.
     void open(PageId id);
-    /// The pages that were made, the one that is shown first.
+    /// The pages that were made so far; the one that is shown comes first.
     std::vector<Page *> pages() const;
-    /// What is filled in over the pages; null while nothing was.
+    /// The form that lies over the pages; null when none was opened yet.
     Unfinished *overPages() const;
     /// Opens the page on which the widget is.
     void openPageOf(const QWidget &widget);
@@ -60,7 +60,7 @@ public:
     void startNew();
     /// Opens the line for a new squawk over whatever page the person is on; Squawks has its own.
     void startSquawk();
-    /// Takes that line off the page; what is typed in it is kept for the next time.
+    /// Hides that line; what is typed in it is kept for the next time.
     void putCaptureAway();
     /// Puts focus where typing does something on this page.
     void focusPage();

@@ -26,14 +26,14 @@
 
 namespace lastrivet::ui {
 
-/// What was kept on this computer under a name. While it could not be read, nobody knows what is
-/// there: it is not taken for nothing, and nothing is kept in its place.
+/// A value of this computer's local state. One that could not be read must not be taken for empty,
+/// and must not be overwritten.
 struct LocalState {
     bool isRead = false;
     std::optional<std::string> value;
 };
 
-/// What pages share of one open project: its snapshot, its readiness answer, and the ways to change
+/// An open project as the pages use it: the snapshot, the readiness answer, and functions to change
 /// records, to go to a record, and to say what happened.
 class Session final : public QObject {
     Q_OBJECT
@@ -51,7 +51,7 @@ public:
     Executor &executor() const { return m_executor; }
     Theme &theme() const { return m_theme; }
     Snapshot records() const { return m_records; }
-    /// Never null; of an older snapshot while `isAnswerCurrent` is false.
+    /// Never null; belongs to an older snapshot while `isAnswerCurrent` is false.
     AnswerPointer answer() const { return m_answer; }
     bool isAnswerCurrent() const { return m_answered == m_records; }
     Moment now() const { return m_project->now(); }
@@ -59,10 +59,10 @@ public:
     /// True while changes are refused: read-only, or long work has the project.
     bool isReadOnly() const { return m_project->isReadOnly(); }
 
-    /// What became of a change: it is on record, a rule stands against it, or it could not be
-    /// saved, which is no fault of what was typed and may go well the next time.
+    /// What became of a change: made, refused because it breaks a rule, or not saved; the last has
+    /// nothing to do with what was typed, and may succeed the next time.
     enum class Outcome { Made, AgainstRules, NotSaved };
-    /// Makes a change named `label` and says so, with undo; a refusal is said with its reasons.
+    /// Makes a change named `label` and says so, offering undo; says why when it is refused.
     Outcome attempt(const QString &label, const Body &body);
     /// The same; true when the change was made.
     bool change(const QString &label, const Body &body)
@@ -70,8 +70,8 @@ public:
         return attempt(label, body) == Outcome::Made;
     }
     void undo();
-    /// The same for a key that may be pressed once too often: a change of very many records is
-    /// taken back when it is asked for twice.
+    /// The same for a key that may be pressed once too often: undoes a change of very many records
+    /// only when asked twice.
     void askToUndo();
     void redo();
     /// Takes back what an older row of the journal changed, whose label is `label`.
@@ -82,21 +82,20 @@ public:
 
     /// The timer of the log, running or not.
     const std::optional<RunningTimer> &timer() const { return m_timer; }
-    /// How the time of the running timer went, as far as it could be read; a fresh one while none
-    /// runs.
+    /// The progress of the running timer, as it was last read; a fresh one while none runs.
     TimerProgress timerProgress() const;
-    /// Both say why when it could not be kept, and are true when it was.
+    /// Both return true when the timer was stored, and say why when it could not be.
     bool setTimer(const std::optional<RunningTimer> &timer);
     bool setTimer(const RunningTimer &timer, const TimerProgress &progress);
-    /// As `keepLocalState` does; the timer stays.
+    /// Stores the progress alone, as `keepLocalState`.
     bool setTimerProgress(const TimerProgress &progress);
-    /// Keeps a value on this computer, or forgets it. False when that failed, which is said once
-    /// until something can be kept again.
+    /// Stores a value on this computer, or removes it. False when that failed, which is said once
+    /// until something can be stored again.
     bool keepLocalState(std::string_view key, std::optional<std::string_view> value);
     LocalState localState(std::string_view key);
     /// How often it is said that the project could not be read.
     enum class Telling { OnceUntilRead, EachTime };
-    /// What `body` answers, which reads the project; nothing when that failed, which is said.
+    /// The result of `body`, which reads the project; nothing when that failed, which is said.
     template <class Body>
     std::optional<std::invoke_result_t<Body>> read(const Body &body,
                                                    Telling telling = Telling::OnceUntilRead)
@@ -118,9 +117,9 @@ public:
     void complain(const QString &sentence) { Q_EMIT complained(sentence); }
     void complain(const std::exception &fault);
 
-    /// Runs `work` on a worker with progress and cancel at the foot of the window; `done` is called
-    /// on this thread unless it failed, which is said, or was cancelled before anything was kept,
-    /// or `context` is gone. `notDone`, if any, is called in its place while there is a context.
+    /// Runs `work` on a worker thread, with progress and cancel at the foot of the window. Then
+    /// calls `done` on this thread; or `notDone`, if given, when the work failed, which is said, or
+    /// was cancelled before anything was kept. Calls neither when `context` is gone by then.
     std::shared_ptr<Progress> runLong(const QString &title, std::function<void(Progress &)> work,
                                       QObject *context, std::function<void()> done,
                                       std::function<void()> notDone = {});
@@ -158,7 +157,7 @@ private:
     /// Of `m_records`; made when first asked for.
     mutable std::optional<entry::PartFinder> m_partFinder;
     std::optional<RunningTimer> m_timer;
-    /// As it was read or kept last; stands while the project cannot be read.
+    /// As last read or stored; used while the project cannot be read.
     mutable std::optional<TimerProgress> m_timerProgress;
     /// The last attempt to keep something on this computer failed, which was said.
     bool m_isKeepingInVain = false;
