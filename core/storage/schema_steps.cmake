@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Compiles the numbered schema files into the program, which so needs none of them to run.
+# Compiles the numbered schema files into the program, so that it needs no files to run.
 set(schema_steps 001 002 003)
 set(schema_step_list "")
 foreach(step IN LISTS schema_steps)
