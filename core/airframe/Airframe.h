@@ -22,9 +22,9 @@ struct ZoneStanding {
     std::optional<readiness::State> state;
     /// False while none of the closings has seen work.
     bool begun = false;
-    /// The closing that gives the state; of equals the one with fewer must blockers.
+    /// The closing that gives the state; of several the one with the fewest must blockers.
     Id<Closing> worst;
-    /// Where it is, else the first part of the zone; none in an empty zone.
+    /// The part of that closing, else the first part of the zone; none in an empty zone.
     Id<Component> part;
 
     friend bool operator==(const ZoneStanding &, const ZoneStanding &) = default;

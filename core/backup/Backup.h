@@ -44,7 +44,7 @@ struct Report {
     std::vector<std::string> damaged;
     /// The newest journal row's hash, 64 hex digits.
     std::string journal_hash;
-    /// The copy lies on the disk of the original, and would be lost with it.
+    /// True when the copy is on the disk of the original, and would be lost with it.
     bool is_same_disk = false;
 
     /// True when every file that the records speak of is there as it was taken in.
@@ -88,8 +88,8 @@ struct KeptState {
     std::filesystem::path what;
     std::chrono::sys_seconds made;
 };
-/// The newest state of a backup's or project's folder first, then its database copies from new to
-/// old; empty when the folder is neither.
+/// The states that can be restored from the folder of a backup or project, newest first: its own,
+/// then those of its database copies. Empty when the folder is neither.
 std::vector<KeptState> keptStates(const std::filesystem::path &folder);
 
 } // namespace lastrivet::backup

@@ -11,7 +11,7 @@
 
 namespace lastrivet::backup {
 
-/// The folder of a backup, held so that nobody else writes to it meanwhile. Throws `Fault`s.
+/// The folder of a backup, locked while it is written to. Throws `Fault`s.
 class BackupPlace {
 public:
     explicit BackupPlace(std::filesystem::path root);
@@ -24,8 +24,8 @@ public:
     void requireOwn(storage::Database &project, Time now) const;
     /// Makes the folder where it is not there, and takes the right to write to it.
     void take(std::string_view projectName, Time now);
-    /// Copies the state of `database` beside the one that is there, and checks it; it goes with
-    /// this object unless it is settled.
+    /// Copies `database` beside the one that is there, and checks the copy; the destructor removes
+    /// it unless it is settled.
     std::filesystem::path bring(storage::Database &database) const;
     /// Puts what was brought in the place of the database before, which becomes one of the copies.
     void settle(const std::filesystem::path &brought) const;

@@ -25,7 +25,7 @@ struct ProjectFile {
 /// The files that records name, and every other that lies in the folder's photographs and
 /// documents, with the log and lists beside the database.
 std::vector<ProjectFile> allFiles(const Records &records, const std::filesystem::path &project);
-/// The files that records name, and those that the journal ever named: they can be wanted again.
+/// The files that records name, and those that the journal ever named, which undo may bring back.
 std::vector<ProjectFile> namedFiles(const Records &records, storage::Database &database,
                                     const std::filesystem::path &project);
 

@@ -33,7 +33,7 @@ struct Entry {
 std::vector<Entry> entries(const Records &records, const Profile &profile, Moment today,
                            const Tongue &tongue = {});
 
-/// What is past is kept for so many days, because somebody must still act on it.
+/// How many days entries are kept after their day, because somebody may still have to act on them.
 inline constexpr std::int64_t keptDays = 30;
 
 } // namespace lastrivet::calendar

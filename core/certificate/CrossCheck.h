@@ -11,12 +11,12 @@
 
 namespace lastrivet::certificate {
 
-/// What every paper of one aircraft has to say alike.
+/// The particulars that have to be the same on every document of one aircraft.
 enum class Said { Name, Model, SerialNumber, Registration };
 inline constexpr std::array everySaid{Said::Name, Said::Model, Said::SerialNumber,
                                       Said::Registration};
 
-/// One of these as a paper has it, beside what the project's own facts say.
+/// One of these as a document has it, compared with the project's own facts.
 struct Compared {
     enum class Outcome {
         Agrees,
@@ -42,7 +42,7 @@ std::string_view ownWords(const Records &records, Said what);
 /// Live documents, by id. Upper and lower case, spaces, hyphens and full stops do not count.
 std::vector<ComparedDocument> compared(const Records &records);
 
-/// A record that does not say what another does.
+/// A record that says something else than another one.
 struct Disagreement {
     Said what = Said::Name;
     /// A document, or a piece of equipment beside the part that it is.

@@ -12,7 +12,7 @@ namespace lastrivet::certificate {
 
 /// How far a document on the way to the certificate has come.
 enum class PaperState {
-    Missing, ///< nobody asked for it
+    Missing, ///< not asked for yet
     Asked,   ///< asked for, not here yet
     Here,    ///< received
     Expired, ///< received, and no longer valid

@@ -12,7 +12,7 @@
 
 namespace lastrivet::credit {
 
-/// A tick for each task, to whoever did more of it; half to each when they did the same.
+/// A tick for each task, to the one who did more of it; half a tick to each when they did the same.
 struct TwoColumns {
     std::int64_t builder_half_ticks = 0;
     std::int64_t maker_half_ticks = 0;

@@ -28,8 +28,8 @@ void setTenths(CreditTask &task, const Tenths &tenths);
 /// One sentence why a task that applies cannot have these; nothing when it can.
 std::optional<Message> whyNot(const Tenths &tenths);
 
-/// The tick of a task in a form of two columns: 2 to whoever did more of it, 1 to each when both
-/// did the same; none when the task does not apply.
+/// The tick of a task in a form of two columns: 2 to the one who did more of it, 1 to each when
+/// both did the same; none when the task does not apply.
 struct HalfTicks {
     std::int64_t builder = 0;
     std::int64_t maker = 0;

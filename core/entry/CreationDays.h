@@ -11,9 +11,9 @@
 
 namespace lastrivet::entry {
 
-/// On which day each log entry was written down, as the journal tells it, be it in this copy of the
-/// project or in one that was merged. Entries that came with an import have none: when they were
-/// first written is not in this journal.
+/// On which day each log entry was written down, as the journal tells it, in this copy of the
+/// project or in one that was merged. Imported entries have none: this journal does not know when
+/// they were first written down.
 class CreationDays {
 public:
     /// Reads nothing yet; `project` outlives this.

@@ -52,7 +52,7 @@ constexpr Short shortWeekdays[] = {
     {"dim.", 0}, {"lun.", 1}, {"mer.", 3}, {"jeu.", 4}, {"ven.", 5}, {"sam.", 6},
 };
 
-/// Days that are told from today.
+/// Days that are named by how far they are from today.
 struct Named {
     std::string_view word;
     int away;
@@ -63,7 +63,7 @@ constexpr Named nearDays[] = {
     {"avant-hier", -2}, {"tomorrow", 1}, {"morgen", 1},      {"demain", 1},
 };
 
-/// Which part of a day it was is kept nowhere; "heute morgen" is no tomorrow.
+/// Parts of a day, which are read and dropped: the "morgen" of "heute morgen" is not tomorrow.
 constexpr std::string_view dayParts[] = {
     "morgen",  "früh",       "vormittag", "mittag",    "abend",  "nachmittag",
     "morgens", "vormittags", "abends",    "matin",     "soir",   "nachmittags",

@@ -12,8 +12,8 @@
 
 namespace lastrivet::entry {
 
-/// As `parseDuration`, whatever the number: also nothing, less than nothing and absurdly much, so
-/// that it can be said what is wrong with it. Empty for what is no duration.
+/// As `parseDuration`, in minutes and without bounds: also zero, negative and absurdly large ones,
+/// so that it can be said what is wrong. Empty for what is no duration.
 std::optional<std::int64_t> readMinutes(std::string_view text);
 
 /// A length of time at the front of some words, and how many of them it took; none when that is 0.
@@ -24,8 +24,8 @@ struct LengthRead {
     bool isOfOneDay() const { return minutes > 0 && minutes <= 24 * 60; }
 };
 
-/// The longest run of words of `line` from `first` to before `last` that is a length of time, be it
-/// a sensible one or not.
+/// The longest run of words of `line` from `first` to before `last` that is a length of time,
+/// whether it makes sense or not.
 LengthRead readLength(const EntryWords &line, std::size_t first, std::size_t last);
 
 /// How long something took, as people write it: `2h15`, `2 h 15`, `1:30`, `90m`, `90 min`,

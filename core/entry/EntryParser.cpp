@@ -84,7 +84,7 @@ void EntryParser::readFront()
     readNote(i);
 }
 
-/// The beginning of a part's name behind a plus sign; what is none there is told.
+/// The beginning of a part's name behind a plus sign; anything else there is reported.
 bool EntryParser::takeJoined(std::size_t i)
 {
     const bool isBehindPlus = i > 0 && m_words.folded(i - 1) == "+" && !m_parts.empty();

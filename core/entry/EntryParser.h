@@ -21,7 +21,7 @@ public:
 
     EntryReading read();
 
-    /// Which words of the line, [begin, end) in bytes, nothing but a part may explain; in order.
+    /// Words of the line, [begin, end) in bytes, that can only name a part; in order.
     struct Span {
         std::size_t begin = 0;
         std::size_t end = 0;
@@ -65,9 +65,10 @@ private:
     Moment m_now;
     WorkSession m_session;
     bool m_hasKind = false;
-    /// The minutes come from a clock span, which a duration overrules: there were breaks.
+    /// The minutes come from a span of the clock; a duration overrules it, since there may have
+    /// been breaks.
     bool m_isTimedByClock = false;
-    /// The word of the note at which a length begins that is taken out of it.
+    /// The word of the note at which a duration begins that is taken out of the note.
     std::size_t m_noteLength = 0;
     std::vector<Id<Component>> m_parts;
     std::vector<std::string> m_ticks;

@@ -15,8 +15,8 @@ namespace lastrivet::entry {
 
 /// What a line of the log was understood to say; nothing of it is on record yet.
 struct EntryReading {
-    /// One session for each part that was named, their minutes a share each; one without a part
-    /// when none was. None when the line is empty.
+    /// One session for each part that was named, the minutes shared among them; a single session
+    /// without a part when none was named; none when the line is empty.
     std::vector<WorkSession> sessions;
     std::vector<Id<Step>> steps_done;
     /// True when the kind of work was taken from the words of the note.

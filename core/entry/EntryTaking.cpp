@@ -102,7 +102,7 @@ std::size_t EntryParser::takePeople(std::size_t i)
     const bool isHead = m_words.colon() && i <= *m_words.colon();
     const std::size_t end = isHead ? *m_words.colon() + 1 : m_words.count();
     const PeopleRead read = readPeople(m_words, i, end, m_records);
-    // What names nobody is told here and not once more as a part.
+    // A name of nobody is reported here, and not once more as an unknown part.
     const std::size_t named = i + (read.words == 0 ? 1 : 0) + read.words + read.unknown_words;
     const std::size_t behind = isHead && !read.unknown.empty() ? behindName(named, end) : named;
     if (isHead && !read.unknown.empty())

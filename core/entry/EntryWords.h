@@ -20,17 +20,18 @@ public:
     /// Small letters, without the comma, colon or bracket around the word.
     const std::string &folded(std::size_t i) const { return m_folded[i]; }
     const std::vector<std::string> &allFolded() const { return m_folded; }
-    /// Where words `begin` to before `end` stand in the line, in bytes.
+    /// Where word `i` begins and ends in the line, in bytes.
     std::size_t beginOf(std::size_t i) const { return m_places[i].begin; }
     std::size_t endOf(std::size_t i) const { return m_places[i].end; }
-    /// Those words as they were typed; empty when there are none.
+    /// The words from `begin` up to, not including, `end` as they were typed; empty when there are
+    /// none.
     std::string text(std::size_t begin, std::size_t end) const;
     /// Those words folded, with a blank between them.
     std::string joined(std::size_t begin, std::size_t end) const;
     /// The word behind which the note begins; none when there is no colon.
     std::optional<std::size_t> colon() const { return m_colon; }
 
-    /// True for a dash that stands alone: it parts what is before it from what is behind it.
+    /// True for a dash that stands alone, which separates what is before it from what follows.
     bool isDash(std::size_t i) const;
 
 private:

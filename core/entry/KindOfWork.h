@@ -13,7 +13,7 @@ namespace lastrivet::entry {
 /// The kind of work that a folded word names: "rework", "painting".
 std::optional<WorkKind> kindNamed(const std::string &word);
 
-/// The kind of work that a note speaks of, by its verbs; the first that says something counts.
+/// The kind of work that the folded words of a note speak of; the first word that tells it counts.
 std::optional<WorkKind> kindGuessed(const std::vector<std::string> &note);
 
 } // namespace lastrivet::entry

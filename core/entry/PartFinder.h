@@ -12,7 +12,7 @@
 
 namespace lastrivet::entry {
 
-/// A part as lists and lines show it: code and name, "LW-R3 Rib 3".
+/// A part as the program shows it: code and name, "LW-R3 Rib 3".
 std::string spokenName(const Component &part);
 
 /// Finds parts by what a person types: the code, the name, or beginnings of their words, with words

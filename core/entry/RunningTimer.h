@@ -25,7 +25,7 @@ struct RunningTimer {
 
 /// The timer that runs on this computer, if one does.
 std::optional<RunningTimer> runningTimer(const Project &project);
-/// Starts, replaces or (without a timer) stops it; the session is another change's business.
+/// Starts or replaces the timer, or stops it when there is none; a log entry is not made here.
 void setRunningTimer(Project &project, const std::optional<RunningTimer> &timer);
 
 } // namespace lastrivet

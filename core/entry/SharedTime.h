@@ -10,7 +10,7 @@
 
 namespace lastrivet::entry {
 
-/// `all` in so many shares that add up to it; the first gets the minutes that do not divide.
+/// `all` divided into `count` equal shares; the first also gets the remainder.
 std::vector<Minutes> sharesOf(Minutes all, std::size_t count);
 
 /// The session once for each of the parts, its time and that of those who worked shared among them;

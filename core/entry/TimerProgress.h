@@ -14,11 +14,10 @@ namespace lastrivet {
 /// How the time of a running timer went: pauses, stretches in which the computer slept, and what
 /// was noted meanwhile. Outlives a crash, as the timer does.
 struct TimerProgress {
-    /// When its timer began, which tells whose it is.
+    /// When its timer began; identifies the timer.
     Moment began;
     std::string note{};
-    /// Worked before the last pause. Less than nothing while a gap that was left out lies in the
-    /// stretch that runs.
+    /// Worked before the last pause. Negative while a gap that was left out lies after it.
     Minutes worked{};
     bool is_paused = false;
     /// Since when it runs without a pause.
@@ -35,17 +34,17 @@ struct TimerProgress {
 
 /// Of a timer that runs since it began.
 TimerProgress freshProgress(Moment began);
-/// How long was worked by now, pauses left out; never less than nothing.
+/// How long was worked by `now`, without the pauses; never negative.
 Minutes workedBy(const TimerProgress &progress, Moment now);
 void pause(TimerProgress &progress, Moment now);
 void resume(TimerProgress &progress, Moment now);
-/// Looks at the clock: a jump of more than `longestBlink` since the last look is a gap. One back
-/// takes nothing of what was worked away.
+/// Notes the time: more than `longestBlink` since the last call is a gap. A clock that was set back
+/// takes away nothing of what was worked.
 void look(TimerProgress &progress, Moment now);
 inline constexpr Minutes longestBlink{5};
-/// Beyond this nobody knows any more whether the clock was forgotten.
+/// A timer that runs for longer may have been forgotten, so that it is asked about.
 inline constexpr Minutes longestUnasked{4 * 60};
-/// The gaps were no work.
+/// Takes the gaps out of the time worked.
 void leaveGapsOut(TimerProgress &progress);
 
 /// As text for `local_state`, and back; empty when the text is none.

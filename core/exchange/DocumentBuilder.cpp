@@ -282,7 +282,7 @@ void DocumentBuilder::endDocument()
     top().key.reset();
     for (const std::string_view name : {"format", "version"}) {
         if (!m_documentKeys.contains(name)) {
-            // Nothing else can be said of a document that may not be one.
+            // Further errors say nothing about what may not be a document at all.
             m_reading.errors.clear();
             report({"This is no document of format {0}: {1} is missing.",
                     {std::string(documentFormat), std::string(name)}});

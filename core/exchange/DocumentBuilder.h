@@ -20,8 +20,8 @@ namespace lastrivet::exchange {
 
 /// Makes records out of the events of a JSON reader.
 ///
-/// Each event answers false when reading is to stop: after an error that leaves no sense in the
-/// rest, or after `mostErrors` errors.
+/// Each event returns false when reading is to stop: after an error that makes the rest
+/// meaningless, or after `mostErrors` errors.
 class DocumentBuilder {
 public:
     bool beginObject();
@@ -32,7 +32,7 @@ public:
     /// A number with fraction or exponent, or beyond 64 bits, comes as a double, and as it stands
     /// in the text.
     bool scalar(const Scalar &value, std::string_view literal = {});
-    /// In place of a value that cannot be had.
+    /// In place of a value that cannot be represented: an error.
     bool refuse(Message what);
     /// The text is no JSON; nothing follows.
     void stop(Message what);
@@ -73,7 +73,7 @@ private:
     bool report(Message what);
     bool reportAndSkip(Message what);
     bool push(Frame frame);
-    /// Takes the innermost bracket off; its value is done.
+    /// Closes the innermost bracket; its value is complete.
     void pop();
     /// The value is done: the next one has another key or number.
     void nextElement();
@@ -92,7 +92,7 @@ private:
 
     bool endFields();
     void endRecord();
-    /// Tells the record with the errors that were found in it.
+    /// Adds the record's name to the errors that were found in it.
     void nameErrors(RecordRef record, const Records &records);
     /// The same for a record that reading stopped in.
     void nameUnfinished();
@@ -103,7 +103,7 @@ private:
     std::vector<Frame> m_frames;
     std::set<std::string, std::less<>> m_documentKeys;
     std::shared_ptr<void> m_record;
-    /// How the value being read stands in the text, where `Scalar` does not tell.
+    /// How the value being read is written in the text, where `Scalar` does not say.
     std::string_view m_literal;
     /// How many errors there were before the record being read.
     std::size_t m_errorsBefore = 0;

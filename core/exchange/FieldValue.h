@@ -16,7 +16,7 @@ bool assignValue(const Field &field, void *owner, const Scalar &value);
 /// The same for one item of a set, or of numbers.
 bool addValue(const Field &field, void *owner, const Scalar &value);
 
-/// Why a field cannot hold a value, which is shown as `shown`.
+/// Why a field cannot hold a value; `shown` is how the sentence shows the value.
 Message mismatch(const Field &field, std::string shown);
 
 /// A value as a sentence can show it.

@@ -13,10 +13,10 @@
 
 namespace lastrivet::exchange {
 
-/// Copies the files of records to be taken in from beside a document into a project folder.
+/// Copies the files of imported records from beside their document into a project folder.
 ///
-/// No name leads out of either folder, or onto the project's own files. Copies that are not kept
-/// are removed again. Throws `Fault`s of the disk.
+/// Refuses names that lead out of either folder, or to the project's own files. Removes its copies
+/// again unless they are kept. Throws `Fault`s of the disk.
 class FileImport {
 public:
     FileImport(std::filesystem::path source, std::filesystem::path target);
@@ -29,8 +29,8 @@ public:
     InputErrors check(const ImportPlan &plan, const DocumentReading &reading) const;
     /// Copies the files that were checked, durably; answers what has become wrong since.
     InputErrors copy(const ImportPlan &plan, const ImportDocument &document);
-    /// Gives a record whose document does not say them the sum and the length of its file, by
-    /// which the file is known from then on; after `copy`. False when it did not.
+    /// Adds hash and length of its file to a record that came without them; after `copy`. False
+    /// when nothing was added.
     bool describe(Media &media) const;
     /// The records are stored: the copies stay.
     void keep() { m_made.clear(); }
@@ -45,8 +45,8 @@ private:
         std::int64_t bytes = 0;
     };
 
-    /// False when the record surely has all that is to be had, by a call or two of the system: to
-    /// resolve the place of every file of a large project takes a minute.
+    /// False when the record certainly lacks nothing. A quick check first, because resolving the
+    /// path of every file of a large project takes a minute.
     bool mayLack(const Media &media) const;
     /// Known records whose files lie beside the document and not in the project, or in it without a
     /// sum on record.

@@ -148,7 +148,7 @@ Profile profileFor(DocumentReading &reading, const ProfileLibrary &profiles)
     return lenient;
 }
 
-/// Moments are told by the zone; by one that nobody knows, all of them would be UTC in silence.
+/// Moments are read in the zone; with an unknown one all of them would silently be UTC.
 void checkZone(DocumentReading &reading)
 {
     const std::string &zone = reading.document.records.project.time_zone;

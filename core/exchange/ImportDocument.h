@@ -38,12 +38,12 @@ struct DocumentReading {
     bool isComplete = false;
 };
 
-/// Reads a document, which may come from a stranger: unknown and doubled fields, values of another
-/// kind, numbers out of bounds, days that do not exist, missing fields, doubled ids, nesting of
-/// more than 16 levels, U+0000 and what is no UTF-8 are errors.
+/// Reads a document, which may come from a stranger. Errors are: unknown, repeated and missing
+/// fields, values of the wrong type, numbers out of bounds, days that do not exist, repeated ids,
+/// nesting of more than 16 levels, U+0000, and bytes that are not UTF-8.
 ///
-/// Each field goes straight into its record; there is never a tree of the text. What concerns
-/// several records (the invariants) is not looked at.
+/// Each field goes straight into its record, without a tree of the whole text. The invariants,
+/// which concern several records, are not checked here.
 DocumentReading readDocument(std::string_view json);
 
 } // namespace lastrivet::exchange

@@ -13,15 +13,15 @@ namespace lastrivet::exchange {
 
 /// What taking a document in would do to a project, worked out before anything is changed.
 struct ImportPlan {
-    /// What the project would hold, but for hold points that the profile asks for.
+    /// All records of the project after the import, without the hold points that the profile adds.
     Records merged;
     /// Records that are new to the project, in the order of types and ids.
     std::vector<RecordRef> added;
     /// Records that are there already with the same content.
     std::size_t skipped = 0;
-    /// Those of files among them: what was not there when they came may be there now.
+    /// The files among them: one that was missing when its record came may be there now.
     std::vector<RecordRef> known_files;
-    /// Everything that stands against it; then nothing of it may be done.
+    /// Everything that forbids the import; when there is any, nothing may be imported.
     InputErrors errors;
     /// The project comes with the document.
     bool is_new_project = false;
@@ -38,13 +38,13 @@ ImportPlan planImport(const DocumentReading &reading, const Profile &profile);
 /// against them.
 std::vector<std::string> unknownCurrencies(const ImportPlan &plan);
 
-/// Added records that say of something that it was done more than a year after `today`, as people
-/// point at them: most likely a slip of the pen, and nothing of it counts until then. Days on which
-/// something is planned, expected or runs out are none of these.
+/// Designations of added records that say that something was done more than a year after `today`:
+/// most likely a typing error, and it would not count until then. Days on which something is
+/// planned, expected or expires are not looked at.
 std::vector<std::string> farAhead(const ImportPlan &plan, Moment today);
 
-/// Gives a log entry without a part that of its step, else of its squawk, and puts those who worked
-/// in order: who comes first says nothing.
+/// Gives a log entry without a part the part of its step, else of its squawk, and sorts its workers
+/// by person.
 void settle(WorkSession &session, const Records &records);
 
 } // namespace lastrivet::exchange

@@ -17,7 +17,7 @@ struct InputError {
     /// The record it is in, as people point at it; empty when it is in none, or `what` names it.
     std::string record;
     Message what;
-    /// The row and column of a list again, for whoever says them in another language; else nothing.
+    /// The row and column of a list again, so that they can be translated; else empty.
     Message spot = {};
 
     friend bool operator==(const InputError &, const InputError &) = default;
@@ -30,7 +30,7 @@ Message placeOf(const InputError &error);
 
 using InputErrors = std::vector<InputError>;
 
-/// No more errors are listed of one input.
+/// At most this many errors of one input are listed.
 inline constexpr std::size_t mostErrors = 100;
 
 /// One line: file, place, record and what is wrong.

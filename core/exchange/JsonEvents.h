@@ -8,7 +8,7 @@
 
 namespace lastrivet::exchange {
 
-/// Hands the events of a JSON text to a builder; false when that wanted no more before the end.
+/// Passes the events of a JSON text to a builder; false when the builder stopped before the end.
 bool feedJson(DocumentBuilder &builder, std::string_view json);
 
 /// True when the text is well-formed JSON in UTF-8.

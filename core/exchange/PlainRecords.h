@@ -16,8 +16,8 @@ std::filesystem::path logbookIn(const std::filesystem::path &projectFolder);
 /// and every kind of record as CSV in `lists`. Throws `Fault`s.
 void writePlainRecords(const Records &records, const std::filesystem::path &projectFolder);
 
-/// True for a file's name in a project's folder that the program writes papers of its own under,
-/// over whatever is there.
+/// True for the path of a file that the program itself writes into a project's folder, replacing
+/// whatever is there.
 bool isOwnPaper(const std::filesystem::path &file);
 
 /// True when the log in the folder is older than a year, or there is none although work was logged

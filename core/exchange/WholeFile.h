@@ -8,10 +8,10 @@
 
 namespace lastrivet::exchange {
 
-/// Makes a file that a person asked for: `make` writes it under the name that it is given, beside
-/// `file`, which it replaces when all of it is on the disk itself; never half, not even after a
-/// power cut. A link stays one, and the file that it leads to is replaced. Throws `NotSaved`, for a
-/// device and a pipe too; what was there before is then as it was.
+/// Makes a file atomically: `make` writes under the path that it is given, beside `file`; the
+/// result replaces `file` once it is on the disk, so that there is never half a file, not even
+/// after a power cut. Of a link, the file that it leads to is replaced. Throws `NotSaved`, for
+/// devices and pipes too; what was there before is then unchanged.
 void makeWholeFile(const std::filesystem::path &file,
                    const std::function<void(const std::filesystem::path &)> &make);
 

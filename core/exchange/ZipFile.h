@@ -15,15 +15,15 @@ struct zip_source;
 
 namespace lastrivet::exchange {
 
-/// A ZIP archive on its way, in a file of its own until it is whole. Names are UTF-8. Throws
-/// `NotSaved`.
+/// A ZIP archive that is being written, in a temporary file until it is whole. Names are UTF-8.
+/// Throws `NotSaved`.
 class ZipFile {
 public:
     /// Done so far, from 0 to 1; false ends the writing.
     using OnProgress = std::function<bool(double)>;
 
-    /// Sentences speak of `named`, which the file at `place` is going to be. Texts in it are dated
-    /// `made`; so the same content at the same time makes the same bytes.
+    /// `place` is where it is written; faults speak of `named`, the file that it will become. Texts
+    /// in it are dated `made`, so that the same content and time give the same bytes.
     ZipFile(const std::filesystem::path &place, std::filesystem::path named,
             std::chrono::sys_time<std::chrono::milliseconds> made);
 

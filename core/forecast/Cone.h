@@ -8,15 +8,15 @@
 
 namespace lastrivet::forecast {
 
-/// What may have been done between the day of the forecast and a later one, in minutes.
+/// How much may be done from the day of the forecast until a later one, in minutes.
 struct ConePoint {
     Moment day;
     Range<std::int64_t> minutes{};
 };
 
-/// How the hours may grow from the day of the forecast until most of its futures are over: at most
-/// some forty points, the first with nothing done yet. `told` is the forecast from the same past
-/// work and options. Empty when that knows no finish.
+/// How the hours may grow from the day of the forecast until a little after its P90 finish: at most
+/// some forty points, the first with nothing done yet. `told` has to be the forecast from the same
+/// past work and options. Empty when it has no finish.
 std::vector<ConePoint> cone(const PastWork &past, const Forecast &told, const Options &options);
 
 /// The forecast, and how the hours may grow.

@@ -11,8 +11,8 @@
 
 namespace lastrivet::forecast {
 
-/// Random numbers that are the same on every computer: the generator's are laid down by the C++
-/// standard, its distributions are not, so these are drawn by inverting their distributions.
+/// Random numbers that are the same on every computer. The C++ standard defines the numbers of its
+/// generators but not those of its distributions, so distributions are inverted here.
 class Draws {
 public:
     explicit Draws(std::uint64_t seed)
@@ -20,16 +20,16 @@ public:
     {
     }
 
-    /// Between 0 and 1, neither of them.
+    /// Uniform between 0 and 1, both excluded.
     double share()
     {
-        // The half is lost where numbers are whole, so that the greatest would be 1.
-        return std::min((double(m_random() >> 11) + 0.5) / 9007199254740992.0,
-                        std::nextafter(1.0, 0.0));
+        // A double of 53 bits loses the half above 2^52, so that the greatest would round to 1.
+        return std::min((double(m_random() >> 11) + 0.5) / 0x1p53, std::nextafter(1.0, 0.0));
     }
     double normal() { return normalQuantile(share()); }
-    /// Of rate 1.
+    /// Of a gamma distribution of rate 1.
     double gamma(double shape) { return gammaQuantile(shape, share()); }
+    /// Uniform from 0 to `bound` - 1.
     std::size_t below(std::size_t bound) { return std::size_t(share() * double(bound)); }
 
 private:

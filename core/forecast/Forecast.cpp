@@ -38,8 +38,8 @@ Outcomes drawOutcomes(Futures &futures, std::size_t assemblies, std::size_t draw
     return outcomes;
 }
 
-/// Shares of the spread: how each assembly goes along with the whole, outermost hundredths aside,
-/// which would say more of a few wild draws than of the work.
+/// Shares of the spread: the covariance of each assembly with the whole, without the outermost
+/// hundredths, where a few extreme draws would outweigh the rest.
 std::vector<double> sharesOfSpread(const Outcomes &outcomes)
 {
     const auto &whole = outcomes.whole;

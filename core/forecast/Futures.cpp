@@ -10,10 +10,11 @@ namespace lastrivet::forecast {
 
 namespace {
 
-/// Above so many steps their sum is drawn as one lognormal number of the same mean and variance.
+/// Above this many steps their sum is drawn as one lognormal number of the same mean and variance.
 constexpr std::size_t fewSteps = 40;
+/// Weeks that are drawn together, so that good and bad stretches of time stay together.
 constexpr std::size_t block = 4;
-/// A hundred years.
+/// A hundred years, in weeks.
 constexpr double longestWeeks = 5200;
 
 } // namespace

@@ -25,22 +25,24 @@ struct Posterior {
 
 Posterior posteriorOf(const std::vector<double> &logRatios);
 
-/// Draws one possible future of the same work after another; the same seed gives the same ones.
+/// Draws possible futures of the remaining work, one after the other; the same seed gives the same
+/// ones.
 ///
-/// In each, how slow the builder is and how much that varies are drawn once and hold for all steps.
-/// Rework comes on top, drawn around what the log shows, drawn towards 8 % as if that had been seen
-/// over 100 hours (chosen values, ours). Weeks of work are drawn in blocks of four.
+/// For each future, how slow the builder is and how much that varies are drawn once and hold for
+/// all steps. Rework comes on top: its share is drawn from what the log shows and a prior of 8 %
+/// with the weight of 100 hours (chosen values, ours). Weeks of work are drawn in blocks of four.
 class Futures {
 public:
-    /// Hears of each week how many are over and what is done by then, in minutes.
+    /// Called after each week with the number of weeks so far and the minutes done by then.
     using EachWeek = std::function<void(std::size_t weeks, double done)>;
 
     /// `weeks`, at least four or none, are those that can come; `assemblies` outlive this.
     Futures(const PastWork &past, const std::vector<AssemblyWork> &assemblies,
             std::vector<double> weeks, std::uint64_t seed);
 
+    /// Draws the next future; the functions below are about it.
     void next(const EachWeek &eachWeek = {});
-    /// Minutes of each assembly, and of all.
+    /// Minutes to go of each assembly, and of all.
     const std::vector<double> &parts() const { return m_parts; }
     double whole() const { return m_whole; }
     /// Weeks until all is done; none when it is not within a hundred years, or no weeks are known.

@@ -23,7 +23,7 @@ struct Look {
     std::int64_t came = 0;
 };
 
-/// How the forecast fared.
+/// How good the forecast was.
 struct LookBack {
     /// One for the first day of each month, oldest first, since the log was long enough to tell a
     /// pace.
@@ -37,7 +37,7 @@ struct LookBack {
     std::optional<Moment> finished_on;
 };
 
-/// A usual number of futures for each month; enough to tell a tenth from the middle.
+/// The usual number of futures for each month; enough for P10 to P90.
 inline constexpr std::size_t drawsLookingBack = 2000;
 
 /// Asks the forecast again for the first day of each month before `asOf`, with what was on record

@@ -8,18 +8,18 @@
 
 namespace lastrivet::forecast {
 
-/// What the log so far tells of how this builder works.
+/// What the log so far shows of how this builder works, in man-minutes.
 struct PastWork {
     /// ln(actual / estimate) of finished steps that have both.
     std::vector<double> log_ratios;
     double rework_minutes = 0;
     double other_minutes = 0;
-    /// Minutes of each of the last weeks that are over, oldest first, at most 26; weeks without
-    /// work are zeros. The running week is not among them.
+    /// Minutes of each of the last complete weeks, oldest first, at most 26; zero for weeks without
+    /// work.
     std::vector<double> weeks;
 };
 
-/// Man-minutes: what the workers add up to, as the hours do.
+/// Of the log entries that began by `asOf`.
 PastWork pastWork(const Records &records, Moment asOf);
 
 } // namespace lastrivet::forecast

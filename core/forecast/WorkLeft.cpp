@@ -24,7 +24,7 @@ std::optional<double> median(std::vector<double> values)
     return values.size() % 2 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
 }
 
-/// What steps without an estimate are taken for.
+/// The minutes that steps without an estimate are taken to need.
 class Guess {
 public:
     Guess(const Records &records, Moment asOf)
@@ -89,7 +89,7 @@ public:
         Place place;
         IdSet<Component> path;
         while (part) {
-            // Records from elsewhere may hold a circle: it ends where it began.
+            // Damaged records may contain a cycle of parents: it ends where it began.
             const auto [known, isNew] = m_known.try_emplace(part, Place{part, false});
             if (!isNew) {
                 place = known->second;

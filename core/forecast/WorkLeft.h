@@ -22,7 +22,7 @@ struct AssemblyWork {
 /// median of all estimates, else two hours.
 enum class StandIn { FinishedSteps, Estimates, TwoHours };
 
-/// What is to be done yet.
+/// The work that is left to do.
 struct WorkLeft {
     std::vector<AssemblyWork> assemblies;
     std::int64_t steps = 0;
@@ -30,16 +30,16 @@ struct WorkLeft {
     /// Steps whose estimate was guessed, and from what.
     std::int64_t guessed_estimates = 0;
     StandIn stand_in = StandIn::FinishedSteps;
-    /// Squawks that nobody estimated: they are in no sum.
+    /// Squawks without an estimate; they are in no sum.
     std::int64_t squawks_without_estimate = 0;
-    /// Left out by choice, in no other figure.
+    /// Left out by choice; in none of the other numbers.
     std::int64_t excluded_steps = 0;
     std::int64_t excluded_squawks = 0;
 
     bool isNothing() const { return steps == 0 && squawks == 0; }
 };
 
-/// Which of it is looked at; what is not set takes everything.
+/// Which part of the work is looked at; all of it where nothing is set.
 struct WorkChoice {
     /// Parts that are left out by choice, with everything below.
     IdSet<Component> without;

@@ -8,7 +8,7 @@
 
 namespace lastrivet::hours {
 
-/// All that is said of the hours worked so far.
+/// All sums of the hours worked so far.
 struct Account {
     Totals totals;
     Estimates estimates;

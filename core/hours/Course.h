@@ -20,8 +20,8 @@ struct CoursePoint {
     friend bool operator==(const CoursePoint &, const CoursePoint &) = default;
 };
 
-/// How the hours grew: the eve of the first week, then the end of each week (ISO 8601: Sunday) to
-/// that of `asOf`, which the last point stands on. Empty without a log entry.
+/// How the hours grew: a point for the day before the first week, then for the Sunday that ends
+/// each week, the last one for `asOf`. Empty without a log entry.
 std::vector<CoursePoint> course(const Records &records, Moment asOf);
 
 /// The Monday of a day's week.

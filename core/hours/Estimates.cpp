@@ -16,7 +16,7 @@ using PartSums = std::map<Id<Component>, PartEstimate>;
 void addAbove(PartSums &parts, const Records &records, Id<Component> id, const StepEstimate &step)
 {
     const Component *part = records.findLive(id);
-    // A tree damaged into a ring ends after as many parts as there are.
+    // Ends after as many parts as there are, in case damaged records contain a cycle of parents.
     for (std::size_t left = records.components.size(); part && left > 0; --left) {
         PartEstimate &sum =
             parts.try_emplace(part->id, PartEstimate{part->id, 0, {}, {}}).first->second;

@@ -11,7 +11,7 @@
 
 namespace lastrivet::hours {
 
-/// What a finished step was thought to take, and what all who worked on it took.
+/// The estimate of a finished step, and the man-minutes that it took.
 struct StepEstimate {
     Id<Step> step;
     Minutes estimate;
@@ -30,7 +30,7 @@ struct PartEstimate {
     friend bool operator==(const PartEstimate &, const PartEstimate &) = default;
 };
 
-/// Estimates beside what came of them.
+/// Estimates beside what the work really took.
 struct Estimates {
     /// Finished steps that have both an estimate and time in the log, by id.
     std::vector<StepEstimate> steps;

@@ -102,7 +102,8 @@ private:
     {
         m_components[id].own = own;
         const Component *part = m_records.findLive(id);
-        // A tree damaged into a ring ends after as many parts as there are.
+        // Ends after as many parts as there are, in case damaged records contain a cycle of
+        // parents.
         for (std::size_t left = m_records.components.size(); part && left > 0; --left) {
             ComponentHours &hours = m_components[part->id];
             hours.id = part->id;

@@ -11,8 +11,8 @@
 
 namespace lastrivet::hours {
 
-/// What the clock says, what those who worked add up to, and over how many log entries. Minutes
-/// that nobody wrote down add nothing.
+/// Sums over log entries: minutes by the clock, man-minutes of all who worked, and how many
+/// entries. An entry without minutes adds none.
 struct Total {
     Minutes minutes;
     Minutes worker_minutes;
@@ -37,7 +37,7 @@ struct KindHours {
     friend bool operator==(const KindHours &, const KindHours &) = default;
 };
 
-/// Without id for work of which nobody knows who did it.
+/// The hours of one person; with an empty id, of work of which nobody knows who did it.
 struct PersonHours {
     Id<Person> id;
     Minutes worker_minutes;
@@ -85,7 +85,7 @@ struct Totals {
     friend bool operator==(const Totals &, const Totals &) = default;
 };
 
-/// What those who worked add up to; without workers the project's builder worked.
+/// The man-minutes of a log entry; without workers the project's builder worked.
 Minutes workerMinutes(const WorkSession &session);
 
 /// Sums all live log entries; those without workers are the project's builder's.

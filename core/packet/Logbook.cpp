@@ -17,7 +17,7 @@ namespace lastrivet::packet {
 
 namespace {
 
-/// What chapters are told apart by: year and month, or the place in the tree.
+/// The key of a chapter: year and month, or the place in the tree.
 using ChapterKey = std::pair<std::size_t, std::size_t>;
 
 class Binding {

@@ -18,8 +18,8 @@ class ProfileLibrary;
 /// fields that are missing or cannot be are left as in a new profile.
 Profile readDraft(std::string_view json);
 
-/// A copy to be changed: with an id, a name and an edition of its own, so that nobody takes it for
-/// the profile that it came from.
+/// A copy to be changed: with an id, a name and an edition of its own, so that it is not mistaken
+/// for the profile that it came from.
 Profile copyToEdit(const Profile &profile, std::string_view name, std::string_view day);
 
 /// Why the draft cannot be used, the first reason there is: as `readProfile` refuses it, or because

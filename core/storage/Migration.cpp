@@ -128,7 +128,7 @@ void renewSearch(Database &copy)
         makeSearchAnew(copy);
         transaction.commit();
     } catch (const UnreadableInput &unreadable) {
-        // Whoever reads the records is told the same.
+        // Reading the records reports the same.
         spdlog::debug("the search index stays empty: {}", unreadable.what());
     }
 }

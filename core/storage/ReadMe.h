@@ -9,7 +9,7 @@
 
 namespace lastrivet::storage {
 
-/// What whoever finds a project's folder without the program has to know, in a page.
+/// A page for somebody who finds a project's folder and does not have the program.
 std::string readMeText(std::string_view projectName);
 
 /// The query that lists the photographs of a part and of all parts in it, by whatever record they

@@ -23,7 +23,7 @@ public:
     Records readAll();
     /// Reads all records of the type into `records`, which has none of them yet.
     void read(Records &records, RecordType type);
-    /// Makes `records` say about this record what the database says, be it that it is gone.
+    /// Reads this record anew; removes it from `records` when it is gone.
     void readAgain(Records &records, RecordRef record);
     std::string readProfile();
 

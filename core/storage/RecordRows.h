@@ -24,7 +24,7 @@ struct RecordRows {
     /// The record that these rows are, or null when it is not there; lists close their gaps.
     /// Throws `UnreadableInput` for a value that no program of ours can have written.
     std::shared_ptr<void> record() const;
-    /// Makes `records` hold what these rows say, be it that the record is gone.
+    /// Puts the record into `records`, or removes it when it is not there.
     void putInto(Records &records) const;
 
     RecordRef ref;

@@ -26,7 +26,7 @@ std::vector<RecordTable> makeTables()
     return tables;
 }
 
-/// Rows that are told apart by a person rather than by their place in the list.
+/// Rows whose key is a person instead of their position in the list.
 bool isKeyedByPerson(const Field &list)
 {
     return list.rows && list.rows->name == "work_session.workers";

@@ -125,7 +125,7 @@ void WriterLock::signAs(const std::string &text) const
 std::optional<WriterLock::Holder> WriterLock::holder(const std::filesystem::path &file)
 {
     using namespace std::chrono_literals;
-    // Whoever got the lock this moment has yet to write its words over those of the one before.
+    // A program that has just taken the lock may not have written its own text yet.
     for (int tries = 0; tries < 20; ++tries) {
         if (auto found = read(file); found && !isGone(*found))
             return found;

@@ -29,8 +29,8 @@ struct Claim {
 
 Claim claimFor(const Records &records, std::string_view shipment, Moment asOf);
 
-/// The letter, line by line, to be sent after its writer has read it; an empty line parts what
-/// belongs together.
+/// The letter to the supplier, line by line, with empty lines between its paragraphs; a draft that
+/// its writer reads before it is sent.
 std::vector<Message> letter(const Records &records, const Claim &claim, Moment asOf);
 
 } // namespace lastrivet::stores

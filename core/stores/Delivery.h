@@ -20,16 +20,16 @@ enum class LineState {
     Complete, ///< as the list says, or with spares for what is damaged
 };
 
-/// What of a line came by a day.
+/// How far a line of a packing list has come by a day.
 struct LineStanding {
     LineState state = LineState::Awaited;
-    /// Listed, and not here.
+    /// Parts listed that have not come.
     std::int64_t missing = 0;
-    /// Here, and not usable.
+    /// Parts that came and are not usable.
     std::int64_t damaged = 0;
-    /// Good ones that are still wanted; the line holds closings open while there are any.
+    /// Good parts that are still needed; the line holds closings open while there are any.
     std::int64_t wanted = 0;
-    /// Of a line with good ones still wanted, how long it is overdue; else how late it came.
+    /// While good parts are still needed, how long it is overdue; else how late it came.
     std::int64_t days_late = 0;
 
     /// True of lines not counted yet and of counted ones alike.

@@ -29,7 +29,7 @@ struct LotStanding {
 
 LotStanding standingOf(const MaterialLot &lot, const Records &records, Moment asOf);
 
-/// A use that cures, as far as it is on record how long.
+/// The curing of a material use, as far as its cure time is on record.
 struct Cure {
     Id<MaterialUse> use;
     /// A day without time counts to its last minute; nothing when the cure time is not on record.

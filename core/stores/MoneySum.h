@@ -21,7 +21,7 @@ public:
     std::vector<Money> amounts() const;
     /// Nothing when there is none of this currency.
     std::int64_t of(std::string_view currency) const;
-    /// True when a sum grew beyond what can be counted; it then stays where it was before.
+    /// True when a sum would have overflowed; it then stays as it was before.
     bool isBeyond() const { return m_isBeyond; }
 
 private:

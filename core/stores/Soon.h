@@ -6,7 +6,7 @@
 
 namespace lastrivet::stores {
 
-/// How many days ahead expiry and calibration are announced, in the stores and on the first page.
+/// How many days ahead the stores and the first page announce expiry and calibration.
 inline constexpr std::int64_t soonDays = 30;
 
 } // namespace lastrivet::stores

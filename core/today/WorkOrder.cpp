@@ -10,7 +10,7 @@ using namespace readiness;
 
 namespace {
 
-/// Where a blocker stands in the order in which work is done; lower comes first.
+/// The place of a blocker in the order in which work is done; lower comes first.
 int turn(const Blocker &blocker, bool isWorkable)
 {
     if (blocker.waits_for)

@@ -81,7 +81,7 @@ void checkUnnamed(const fs::path &folder, const fs::path &root, const std::set<s
             continue;
         }
         const auto file = at->path().lexically_relative(root).generic_string();
-        // Half-written files are told as such.
+        // Half-written files are reported as such.
         if (!named.contains(file) && !name.starts_with(evidence::leftoverPrefix))
             findings.add({"No record names the file {0}.", {file}});
     }

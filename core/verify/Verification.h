@@ -22,7 +22,7 @@ struct Finding {
     std::int64_t id = 0;
     /// One sentence in English.
     std::string text;
-    /// The same, for whoever says it in another language.
+    /// The same, to be put into another language.
     Message message = {};
 
     friend bool operator==(const Finding &, const Finding &) = default;
@@ -37,7 +37,7 @@ struct Verification {
     /// Those of them with no SHA-256 on record, which they could be compared with.
     std::int64_t files_without_sha256 = 0;
     std::vector<Finding> findings;
-    /// How many more were found than are told.
+    /// How many more were found than are listed.
     std::int64_t untold = 0;
     /// What is no fault, but good to know.
     std::vector<Message> notes;
@@ -49,7 +49,7 @@ struct Verification {
 /// Looks over a project folder without changing it: the database itself, the rules that records
 /// keep, the chain of the journal, the journal played from its beginning against every table, and
 /// every file with its hash, the search index, and what else lies in the folder. Of each kind of
-/// fault at most 100 are told; the others are counted, and a note says so.
+/// fault at most 100 are listed; the others are counted, and a note says so.
 ///
 /// Throws `UnreadableInput` when the folder is no project, or of a newer Lastrivet. Stops early,
 /// with what was found so far, when `stop` asks for it.

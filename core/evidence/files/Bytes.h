@@ -9,7 +9,7 @@
 
 namespace lastrivet::evidence {
 
-/// The content of a file, at any size without being zeroed first.
+/// The content of a file. Unlike a vector, its memory is not zeroed before it is read into.
 class Bytes {
 public:
     Bytes() = default;

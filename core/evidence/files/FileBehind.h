@@ -6,9 +6,9 @@
 
 namespace lastrivet::evidence {
 
-/// The file to write where a person named one: behind a link, the file that it leads to. What is
-/// written takes the place of what was there, whole, so that a device, a pipe or a link that leads
-/// nowhere is refused with `NotSaved`.
+/// The file to replace when a person names one: of a link, the file that it leads to. Throws
+/// `NotSaved` for a device, a pipe and a link that leads nowhere, which cannot be replaced as a
+/// whole.
 std::filesystem::path fileBehind(const std::filesystem::path &named);
 
 } // namespace lastrivet::evidence

@@ -9,7 +9,7 @@
 
 namespace lastrivet::evidence {
 
-/// Something about one file that keeps it from being taken in; ends there as a sentence.
+/// Why one file cannot be taken in or written; carries the sentence as a `Message`.
 class FileFault : public Fault {
 public:
     explicit FileFault(Message message)

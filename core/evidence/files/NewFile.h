@@ -12,14 +12,14 @@
 
 namespace lastrivet::evidence {
 
-/// What the names of files begin with that are not whole yet.
+/// How the names of files begin that are still being written.
 inline constexpr std::string_view leftoverPrefix = ".tmp-";
 
-/// A name for such a file: no other that is under way has it.
+/// A name for such a file, different for each.
 std::string temporaryName();
 
-/// A file on its way into a folder: it has a temporary name there until it is published, and
-/// vanishes when it never is. Throws `FileFault`s.
+/// A new file in a folder: it has a temporary name until it is published, and is removed by the
+/// destructor when it never is. Throws `FileFault`s.
 class NewFile {
 public:
     /// `forName`: the file that sentences speak of.
@@ -31,7 +31,7 @@ public:
     /// Where it lies until it is published.
     const std::filesystem::path &path() const { return m_temporary; }
     void write(std::span<const std::uint8_t> bytes);
-    /// Puts what was written on the disk itself.
+    /// Flushes what was written to the disk.
     void settle();
     /// Gives it its name in the folder; false when that name is taken.
     bool publish(const std::string &name);
@@ -47,10 +47,10 @@ private:
     Descriptor m_file;
 };
 
-/// Puts a file that somebody else wrote on the disk itself; throws `FileFault`.
+/// Flushes a file that was written by other means to the disk; throws `FileFault`.
 void settleFile(const std::filesystem::path &file);
 
-/// Puts the names in a folder on the disk itself; throws `FileFault`.
+/// Flushes the entries of a folder to the disk; throws `FileFault`.
 void settleFolder(const std::filesystem::path &folder);
 
 /// Makes the folder with its parents inside `root`, durably; throws `FileFault`.

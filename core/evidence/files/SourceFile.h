@@ -24,8 +24,8 @@ public:
     /// Bytes read at `offset`; fewer than asked for only at the end of the file.
     std::size_t readAt(std::uint64_t offset, std::span<std::uint8_t> bytes) const;
     Bytes readAll() const;
-    /// Throws when the file has another size or time than when it was opened: a copy still under
-    /// way.
+    /// Throws when size or time of the file have changed since it was opened: it is still being
+    /// written.
     void requireUnchanged() const;
 
 private:

@@ -53,7 +53,7 @@ void SummedFolder::fail(const std::string &why) const
                                m_place.string(), why));
 }
 
-/// What goes wrong with one file is told of the whole folder.
+/// Turns what goes wrong with one file into a fault that names the whole folder.
 template <class Body> auto SummedFolder::told(Body &&body) const
 {
     try {

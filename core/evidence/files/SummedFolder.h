@@ -24,7 +24,8 @@ public:
     /// Takes in a file that `write` writes at the path it is given.
     using Write = std::function<void(const std::filesystem::path &)>;
     void addBy(const std::string &name, const Write &write);
-    /// Copies a file in under `name`, which may begin with a folder; answers the sum of its bytes.
+    /// Copies a file in under `name`, which may begin with a folder; returns its SHA-256, 64 hex
+    /// digits.
     std::string add(const std::filesystem::path &source, const std::string &name);
     /// Writes the sums and gives the folder its name.
     void finish();

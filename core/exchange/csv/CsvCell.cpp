@@ -72,7 +72,7 @@ bool feedReference(DocumentBuilder &builder, const Field &field, std::string_vie
     return builder.scalar(id ? Scalar{*id} : Scalar{text});
 }
 
-/// Calls `body` with each entry of a list parted by semicolons, while it answers true.
+/// Calls `body` with each entry of a list separated by semicolons, while it returns true.
 template <class Body> bool eachEntry(std::string_view list, Body &&body)
 {
     while (!list.empty()) {

@@ -15,7 +15,7 @@ namespace lastrivet::exchange {
 /// For each column of a list the field that it fills; empty for a column that is left out.
 using CsvColumns = std::vector<std::string>;
 
-/// A header as headers are compared: small letters, one kind of space between words, none around.
+/// A header as headers are compared: lower case, one kind of space between words, none around.
 std::string plainHeader(std::string_view header);
 
 /// The record types that lists can be taken in as.

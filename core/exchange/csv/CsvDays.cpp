@@ -18,7 +18,7 @@ namespace {
 /// Three numbers and what stands around them.
 struct Numbers {
     std::array<int, 3> values{};
-    /// How many figures the last one has.
+    /// How many digits the last one has.
     std::size_t figures = 0;
     char parting = ' ';
     std::string_view rest;

@@ -26,7 +26,7 @@ std::string csvCell(std::string_view text);
 /// The cells of a record's fields, in their order, without the end of the line.
 void writeCsvFields(std::span<const Field> fields, const void *record, std::ostream &out);
 
-/// True when a spreadsheet may take the text for a formula, be it behind apostrophes.
+/// True when a spreadsheet may take the text for a formula, also behind apostrophes.
 bool needsApostrophe(std::string_view text);
 /// A cell as it was before it got the apostrophe that keeps a spreadsheet from running it.
 std::string_view withoutApostrophe(std::string_view cell);

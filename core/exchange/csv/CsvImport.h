@@ -23,7 +23,7 @@ struct CsvRow {
         Wrong,
     };
 
-    /// As people count in a spreadsheet: the header is row 1.
+    /// Counted as in a spreadsheet: the header is row 1.
     std::size_t row = 0;
     Fate fate = Fate::Added;
     /// The record that it becomes, as people point at it.
@@ -40,13 +40,13 @@ struct CsvPlan {
 };
 
 /// Works out what becomes of each row. Parts are given by code, name or id (in `parent_id` also
-/// those of other rows), people by name or id, sets and lists as ids or names parted by semicolons
-/// or as JSON. A log entry without workers is the project's builder's. Rows without an id that say
-/// what is on record already are that record; `newId` gives ids to the others.
+/// those of other rows), people by name or id, sets and lists as ids or names separated by
+/// semicolons or as JSON. A log entry without workers is the project's builder's. Rows without an
+/// id that say what is on record already are that record; `newId` gives ids to the others.
 CsvPlan planCsv(const CsvTable &table, RecordType type, const CsvColumns &columns,
                 const Records &records, const Profile &profile,
                 const std::function<std::int64_t()> &newId);
-/// The same with passing ids, to show beforehand.
+/// The same with temporary ids, for a preview.
 CsvPlan dryRun(const CsvTable &table, RecordType type, const CsvColumns &columns,
                const Project &project);
 

@@ -17,9 +17,9 @@ struct CsvTable {
     std::vector<std::vector<std::string>> rows;
 };
 
-/// Reads CSV (RFC 4180) in UTF-8. Lines may also end without a carriage return, and cells be parted
-/// by semicolons or tabs, whichever the header has most of. Rows may leave out cells at their end;
-/// rows without any content stay, since people count them.
+/// Reads CSV (RFC 4180) in UTF-8. Lines may also end without a carriage return; cells may also be
+/// separated by semicolons or tabs, whichever the header has most of. Rows may leave out cells at
+/// their end; empty rows are kept, since people count them.
 Result<CsvTable, InputErrors> readCsv(std::string_view text);
 
 /// A row as people count in a spreadsheet: the header is row 1.

@@ -11,11 +11,11 @@
 
 namespace lastrivet::exchange {
 
-/// Records of a list that are on record already under another id, and that id: a list that grows is
-/// taken in again and again, and says nothing twice.
+/// Which records of a list are on record already under another id, and under which: a growing list
+/// can be imported again and again without doubling anything.
 ///
-/// `unnamed` are those of the list's records whose rows name no id; `named` are ids that rows name,
-/// and are nobody else's. Of several equal rows as many are known as there are equal records.
+/// `unnamed` are the records of the list whose rows give no id; `named` are the ids that rows do
+/// give, which are not matched. Of several equal rows as many are known as there are equal records.
 std::map<std::int64_t, std::int64_t> knownRows(const Records &list, RecordType type,
                                                const std::vector<std::int64_t> &unnamed,
                                                const std::set<std::int64_t> &named,

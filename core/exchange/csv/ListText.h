@@ -6,10 +6,9 @@
 
 namespace lastrivet::exchange {
 
-/// A list as spreadsheets write it, in UTF-8: from UTF-16 where its mark stands in front, and bytes
-/// that are neither are taken for code page 1252, in which those of older systems write. Bytes with
-/// U+0000 among them are no text, and stay; so do those that are UTF-8 for the most part, to be
-/// refused.
+/// A list in UTF-8, from the encodings that spreadsheets write: UTF-16 when it begins with a
+/// byte-order mark; bytes that are not UTF-8 are taken for code page 1252, which older systems use.
+/// Bytes that contain U+0000, or are UTF-8 for the most part, stay as they are, to be refused.
 std::string listText(std::string bytes);
 
 } // namespace lastrivet::exchange

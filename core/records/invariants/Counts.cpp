@@ -29,7 +29,7 @@ void check(Review &review, const Counted &counted)
             return;
         const Scalar value = field.value(owner);
         const auto *number = std::get_if<std::int64_t>(&value);
-        // Beyond that it is told as too large already.
+        // Beyond that it is reported as too large already.
         if (number && *number < 0 && *number >= -largestId)
             review.report(RecordRef{counted.type, idOf(description, owner)},
                           "{0} has {1} {2}, which is below zero.",

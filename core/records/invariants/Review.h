@@ -30,10 +30,10 @@ public:
     const Profile &profile() const { return m_profile; }
     /// The records before they were touched; null when nobody told.
     const Records *before() const { return m_before; }
-    /// What is under review of a type, be it gone; nothing in a whole review.
+    /// The records of a type under review, removed ones included; empty in a review of everything.
     const std::vector<std::int64_t> &ids(RecordType type) const { return m_ids[std::size_t(type)]; }
 
-    /// True when a record of the type is under review, be it one that is gone.
+    /// True when a record of the type is under review, also one that was removed.
     bool touches(RecordType type) const { return m_isWhole || !ids(type).empty(); }
     template <class... Types> bool touchesAny(Types... types) const
     {
