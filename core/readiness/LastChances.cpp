@@ -8,26 +8,6 @@
 
 namespace lastrivet::readiness {
 
-namespace {
-
-/// What the rules would find in the records that are excused from this closing.
-std::vector<Blocker> excused(Verdicts &verdicts, std::size_t closing)
-{
-    std::vector<Blocker> found;
-    Findings findings(found);
-    const Judgement judgement(verdicts.ground(), verdicts.profile(), verdicts, closing,
-                              verdicts.asOf(), verdicts.asOf(), Looking::AtWhatIsExcused);
-    for (const rules::Entry &rule : rules::all()) {
-        if (!rule.excuses)
-            continue;
-        findings.beginRule(rule.rule);
-        (rule.findInReach ? rule.findInReach : rule.find)(judgement, findings);
-    }
-    return found;
-}
-
-} // namespace
-
 std::vector<LastChance> lastChances(Verdicts &verdicts, const Answer &answer)
 {
     std::vector<LastChance> list;
@@ -40,7 +20,8 @@ std::vector<LastChance> lastChances(Verdicts &verdicts, const Answer &answer)
             if (blocker.weight == Weight::Should)
                 items.push_back(blocker.record);
         }
-        for (const Blocker &blocker : excused(verdicts, i))
+        for (const Blocker &blocker :
+             rules::findInReach(verdicts, i, &rules::Entry::excuses, Looking::AtWhatIsExcused))
             items.push_back(blocker.record);
         std::sort(items.begin(), items.end(), namedBefore);
         items.erase(std::unique(items.begin(), items.end()), items.end());

@@ -8,25 +8,6 @@
 
 namespace lastrivet::readiness {
 
-namespace {
-
-std::vector<Blocker> buriedIn(Verdicts &verdicts, std::size_t closing)
-{
-    std::vector<Blocker> found;
-    Findings findings(found);
-    const Judgement judgement(verdicts.ground(), verdicts.profile(), verdicts, closing,
-                              verdicts.asOf(), verdicts.asOf());
-    for (const rules::Entry &rule : rules::all()) {
-        if (!rule.buries)
-            continue;
-        findings.beginRule(rule.rule);
-        (rule.findInReach ? rule.findInReach : rule.find)(judgement, findings);
-    }
-    return found;
-}
-
-} // namespace
-
 std::vector<RecordAndClosings> outOfReach(Verdicts &verdicts, const Answer &answer)
 {
     std::map<RecordRef, IdSet<Closing>, decltype(&namedBefore)> byRecord(namedBefore);
@@ -34,7 +15,7 @@ std::vector<RecordAndClosings> outOfReach(Verdicts &verdicts, const Answer &answ
         const Closing &closing = *verdicts.ground().closings[i].closing;
         if (!closing.permanent || !isClosed(answer.closings[i].state))
             continue;
-        for (const Blocker &blocker : buriedIn(verdicts, i)) {
+        for (const Blocker &blocker : rules::findInReach(verdicts, i, &rules::Entry::buries)) {
             auto &closings = byRecord[blocker.record];
             if (closings.empty() || closings.back() != closing.id)
                 closings.push_back(closing.id);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/rules/Rules.h"
 
+#include "core/readiness/Verdicts.h"
+
 namespace lastrivet::readiness::rules {
 
 std::span<const Entry> all()
@@ -39,6 +41,22 @@ std::span<const Entry> all()
         {Rule::UntickedCheck, untickedCheck, false, excuses},
     };
     return entries;
+}
+
+std::vector<Blocker> findInReach(Verdicts &verdicts, std::size_t closing, bool Entry::*chosen,
+                                 Looking looking)
+{
+    std::vector<Blocker> found;
+    Findings findings(found);
+    const Judgement judgement(verdicts.ground(), verdicts.profile(), verdicts, closing,
+                              verdicts.asOf(), verdicts.asOf(), looking);
+    for (const Entry &rule : all()) {
+        if (!(rule.*chosen))
+            continue;
+        findings.beginRule(rule.rule);
+        (rule.findInReach ? rule.findInReach : rule.find)(judgement, findings);
+    }
+    return found;
 }
 
 } // namespace lastrivet::readiness::rules

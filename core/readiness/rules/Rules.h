@@ -5,7 +5,9 @@
 #include "core/readiness/Findings.h"
 #include "core/readiness/Judgement.h"
 
+#include <cstddef>
 #include <span>
+#include <vector>
 
 /// One function per rule, each in the file named after it: adds what the rule finds.
 namespace lastrivet::readiness::rules {
@@ -55,5 +57,10 @@ struct Entry {
 
 /// All rules, in alphabetical order of their names.
 std::span<const Entry> all();
+
+/// What some of the rules, those with the property `chosen`, find in the reach of a closing at the
+/// moment that is asked about. `closing` is a position in `Ground::closings`.
+std::vector<Blocker> findInReach(Verdicts &verdicts, std::size_t closing, bool Entry::*chosen,
+                                 Looking looking = Looking::AtWhatCounts);
 
 } // namespace lastrivet::readiness::rules

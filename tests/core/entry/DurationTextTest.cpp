@@ -96,7 +96,8 @@ TEST_CASE("A number in front of a time is no part of it")
     CHECK(readMinutes("2 std. 15 min") == 135);
 }
 
-TEST_CASE("What is no duration is none")
+TEST_CASE("No duration is read without a unit, from 60 minutes on beside hours, at zero or below, "
+          "or from 100 hours on")
 {
     for (const auto text : {"", "2", "h", "1:60", "2h75", "-2h", "0m", "0h00", "100h", "1.5",
                             "1:", "2h15x", "99999999999999999999m", "1.2345678h", "nan h"})

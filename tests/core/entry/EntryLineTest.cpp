@@ -215,7 +215,7 @@ TEST_CASE("A duration beside a span of the clock leaves the breaks out")
     CHECK(session.began == Moment::parse("2026-03-14T09:00"));
 }
 
-TEST_CASE("A second time is told and kept")
+TEST_CASE("A second duration on a line is reported and kept in the note")
 {
     const auto reading = EntryBench().read("1h LA 2h: x");
     REQUIRE(reading.problems.size() == 1);

@@ -17,7 +17,7 @@ std::optional<FileKind> sniffed(const std::string &beginning)
 }
 } // namespace
 
-TEST_CASE("The content tells what a file is")
+TEST_CASE("The kind of a file is known by its first bytes")
 {
     // Signatures: ITU-T T.81 B.1.1.3, PNG 1.2 section 3.1, ISO/IEC 14496-12 section 4.3,
     // ISO 32000-1 section 7.5.2, RFC 8794 section 11.2.1.

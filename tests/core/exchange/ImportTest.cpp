@@ -221,7 +221,7 @@ TEST_CASE("A profile that nobody knows hides no other fault")
                                              "/squawks/0"});
 }
 
-TEST_CASE("A profile is named")
+TEST_CASE("A document whose project names no profile is refused")
 {
     const Bench bench;
     const auto refused = bench.makeFrom(bench.file(

@@ -21,7 +21,7 @@ TEST_CASE("A label may point at the greatest id that there can be")
     CHECK(readPointer(pointerTo(greatest)) == greatest);
 }
 
-TEST_CASE("Other texts point at nothing")
+TEST_CASE("A text that is no record pointer points at nothing")
 {
     for (const auto *text :
          {"", "lastrivet", "lastrivet:", "lastrivet:component",

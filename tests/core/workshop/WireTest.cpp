@@ -98,7 +98,7 @@ TEST_CASE("The thinnest wire keeps both drop and current")
     CHECK_FALSE(thinnestWire(10, 5, 0, Rating::C200));
 }
 
-TEST_CASE("A hot wire loses more")
+TEST_CASE("The voltage drop of a wire grows with its temperature, up to what its insulation bears")
 {
     // L2 = 254.5 L1 / (234.5 + T2): at the length L2 a wire of T2 loses what L1 loses at 20 °C.
     const double longer = 50;

@@ -264,7 +264,7 @@ TEST_CASE("Other records of the certificate are found on its page", "[certificat
     CHECK(button(window.page(), QStringLiteral("Weight and balance"))->isChecked());
 }
 
-TEST_CASE("The certificate page as it looks", "[certificate]")
+TEST_CASE("A picture of the certificate page is taken", "[certificate]")
 {
     Window window;
     picture(window.view, 1280, 700, "certificate-papers");

@@ -296,7 +296,7 @@ TEST_CASE(
     CHECK(table.horizontalHeader()->length() <= table.viewport()->width());
 }
 
-TEST_CASE("The major portion as it looks", "[certificate]")
+TEST_CASE("A picture of the major portion is taken", "[certificate]")
 {
     Window window;
     press(window.portion(), QStringLiteral("Add the usual tasks"));

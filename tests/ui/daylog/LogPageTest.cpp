@@ -244,7 +244,7 @@ TEST_CASE("An entry of long ago is marked as written down late")
     CHECK(marks.contains(QStringLiteral("late")));
 }
 
-TEST_CASE("The log as it looks")
+TEST_CASE("Pictures of the log are taken, light and dark")
 {
     LogWindow window;
     window.session->change(QStringLiteral("More"), [&](Edit &edit) {

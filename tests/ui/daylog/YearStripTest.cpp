@@ -55,7 +55,7 @@ TEST_CASE("Enter or a click on a day goes to its entries")
     CHECK(list.currentIndex().row() == 1);
 }
 
-TEST_CASE("The years before are a key away")
+TEST_CASE("Page up and page down go from year to year in the strip of days")
 {
     LogWindow window;
     ui::YearStrip &year = strip(window);

@@ -242,7 +242,7 @@ TEST_CASE("A list of an older spreadsheet keeps its umlauts, accents and dashes"
     CHECK(nose->name == "Flügelnase – außen");
 }
 
-TEST_CASE("Bringing in a list as it looks")
+TEST_CASE("Pictures of the dialog for a list are taken, light and dark")
 {
     Workshop workshop;
     const auto session = workshop.session();

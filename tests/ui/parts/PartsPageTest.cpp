@@ -259,7 +259,7 @@ TEST_CASE("A section writes torque and day together, and refuses words that are 
     watch.check();
 }
 
-TEST_CASE("Parts as they look")
+TEST_CASE("Pictures of the parts page are taken, light and dark")
 {
     PartsWindow window;
     window.page.showRecord({RecordType::Step, window.workshop.wires.value()});

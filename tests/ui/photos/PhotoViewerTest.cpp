@@ -325,7 +325,7 @@ TEST_CASE("Escape leads from what is told of a photo back to the photos")
     CHECK(window.grid().hasFocus());
 }
 
-TEST_CASE("The open photo as it looks")
+TEST_CASE("A picture of an open photo with a mark is taken")
 {
     OpenViewer viewer;
     viewer.key(viewer.picture(), Qt::Key_C);

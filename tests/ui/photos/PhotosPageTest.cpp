@@ -363,7 +363,7 @@ TEST_CASE("Of twenty thousand photos only those in view and near it are asked fo
     CHECK(asked < 200);
 }
 
-TEST_CASE("Photos as they look")
+TEST_CASE("Pictures of the photos page are taken, light and dark")
 {
     PhotosWindow window;
     QStringList files;

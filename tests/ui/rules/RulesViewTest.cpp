@@ -200,7 +200,7 @@ TEST_CASE("Rules are written to a file and read from one, also when they are not
     CHECK_FALSE(window.rules().fault().isEmpty());
 }
 
-TEST_CASE("The rules as they look", "[rules]")
+TEST_CASE("A picture of the rules is taken", "[rules]")
 {
     Workshop workshop;
     Window window(workshop);

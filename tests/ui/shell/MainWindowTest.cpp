@@ -364,7 +364,7 @@ TEST_CASE("A new project begins with the parts that were left ticked, and their 
         CHECK_FALSE(part.code.starts_with("LW"));
 }
 
-TEST_CASE("Light and dark are both whole")
+TEST_CASE("The window can turn dark, and is light again afterwards")
 {
     Opened opened;
     opened.open();

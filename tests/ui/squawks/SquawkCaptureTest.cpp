@@ -243,7 +243,7 @@ TEST_CASE("A part is completed while the line is typed", "[squawks]")
     CHECK(window.line().text() == QStringLiteral("cosmetic RU: "));
 }
 
-TEST_CASE("The capture line as it looks", "[squawks]")
+TEST_CASE("A picture of the line for a new squawk is taken", "[squawks]")
 {
     Window window;
     window.type(QStringLiteral("rudder airworthiness: crack at the lower hinge"));

@@ -237,7 +237,7 @@ TEST_CASE("Photos of the defect and of the repair stand side by side", "[squawks
     CHECK(repairs == 1);
 }
 
-TEST_CASE("The loop as it looks", "[squawks]")
+TEST_CASE("A picture of a squawk that is being marked as fixed is taken", "[squawks]")
 {
     const TemporaryFolder folder;
     SquawksWindow window;

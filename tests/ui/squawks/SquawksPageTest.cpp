@@ -153,7 +153,7 @@ TEST_CASE("The list of squawks follows changes, answers and its filter without b
     watch.check();
 }
 
-TEST_CASE("Squawks as they look")
+TEST_CASE("Pictures of the squawks page are taken, light and dark")
 {
     Window window;
     window.session->change(QStringLiteral("More"), [&](Edit &edit) {

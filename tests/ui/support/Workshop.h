@@ -57,7 +57,8 @@ private:
     test::TemporaryFolder m_folder;
 };
 
-/// Shows a widget in a size, lets it settle, and keeps its picture among the test's results.
+/// Shows a widget in a size, lets it settle, and keeps its picture among the test's results; checks
+/// that this works, and not what is on it.
 void picture(QWidget &widget, int width, int height, std::string_view name);
 
 } // namespace lastrivet::test

@@ -45,7 +45,8 @@ TEST_CASE("The drag of the nut is taken off before the torque is held against it
     CHECK(bench.quiet(torqued(bench, 76, 5), "2026-03-09"));
 }
 
-TEST_CASE("Decimals meet a limit exactly")
+TEST_CASE("A torque less its drag is within a limit that it meets in decimals, whatever binary "
+          "rounding does")
 {
     RuleBench bench(readiness::Rule::TorqueOutOfLimits);
     CHECK(bench.quiet(torqued(bench, 55.3, 5.3), "2026-03-10"));

@@ -112,7 +112,7 @@ TEST_CASE("A torque has its moment and value where a limit is set, and only ther
     CHECK(wrongs(project) == Said{"Fastener 3 “Root” has torque_value, but no torqued_on."});
 }
 
-TEST_CASE("A removed fastener says why")
+TEST_CASE("A removed fastener needs a reason")
 {
     ProjectBuilder project;
     const auto id = project.fastener(project.part("Wing"), "Root");
