@@ -166,7 +166,7 @@ void BenchView::askTorque(const Fastener &fastener)
         .textMissing = tr("What did the wrench say?"),
     };
     m_torque->ask(question, [this, fastener, place](const ActLine::Answer &answer) {
-        const auto read = fasteners::readTorque(withPoint(answer.text), fastener.torque_unit);
+        const auto read = readTyped(fasteners::readTorque, answer.text, fastener.torque_unit);
         if (!read) {
             m_session.complain(inWords(read.reason()));
             return false;

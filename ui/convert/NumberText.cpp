@@ -13,7 +13,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// A comma or a point in it never parts thousands, so that what is shown can be typed again.
+/// Without separators of thousands, so that what is shown can be typed again.
 QLocale withoutGroups()
 {
     QLocale locale;
@@ -21,9 +21,9 @@ QLocale withoutGroups()
     return locale;
 }
 
-/// "1.250", typed where a comma stands for the decimals: a thousand and more as that language
-/// writes it, a little more than one as tables do. Inches are read from drawings, and have a point
-/// there.
+/// Matches "1.250", typed where the decimal sign is a comma: a thousand and more as that language
+/// writes it, a little more than one as tables do. Not with inches, which drawings write with a
+/// point.
 QRegularExpressionMatch mayBeThousand(const QString &typed)
 {
     static const QRegularExpression form(QStringLiteral(
@@ -31,7 +31,7 @@ QRegularExpressionMatch mayBeThousand(const QString &typed)
     return form.match(typed);
 }
 
-/// Both readings together are no number to anybody, and say in every complaint why.
+/// Both readings, for a complaint.
 QString bothReadings(const QString &first, const QString &rest)
 {
     return QCoreApplication::translate("Number", "%1 or %2")
@@ -70,20 +70,13 @@ QString countText(std::int64_t count)
     return QLocale().toString(qlonglong(count));
 }
 
-DecimalSign decimalSign()
-{
-    const QString sign = QLocale().decimalPoint();
-    if (sign == QLatin1String(","))
-        return DecimalSign::Comma;
-    return sign == QLatin1String(".") ? DecimalSign::Point : DecimalSign::Unknown;
-}
-
-std::string withPoint(const QString &typed)
+Result<std::string, BothReadings> withPoint(const QString &typed)
 {
     if (!hasDecimalComma())
         return toStd(typed);
     if (const auto match = mayBeThousand(typed); match.hasMatch())
-        return toStd(bothReadings(match.captured(1), match.captured(2)) + match.captured(3));
+        return BothReadings{
+            toStd(bothReadings(match.captured(1), match.captured(2)) + match.captured(3))};
     QString plain = typed;
     if (plain.count(QLatin1Char(',')) == 1 && !plain.contains(QLatin1Char('.')))
         plain.replace(QLatin1Char(','), QLatin1Char('.'));
@@ -100,7 +93,7 @@ QString twoReadings(const QString &words)
 
 Result<double, Message> readNumber(const QString &text)
 {
-    return workshop::inTableUnits(withPoint(text), workshop::Quantity::Number, UnitSystem::Metric);
+    return readTyped(workshop::inTableUnits, text, workshop::Quantity::Number, UnitSystem::Metric);
 }
 
 } // namespace lastrivet::ui

@@ -13,31 +13,46 @@
 
 namespace lastrivet::ui {
 
-/// A number with so many figures at most, in the person's language. What is shown can be typed
-/// again: no thousands are parted. With `QLocale::FloatingPointShortest` in place of a count it has
-/// all figures and never an exponent.
+/// A number with at most `figures` significant digits, in the person's language. It can be typed
+/// again as it is shown: nothing separates its thousands. With `QLocale::FloatingPointShortest` for
+/// `figures` it has all its digits and never an exponent.
 QString numberText(double value, int figures = 6);
 
-/// The same with so many decimals at most, and without zeros at the end.
+/// The same with at most `decimals` decimals, and without zeros at the end.
 QString plainNumber(double value, int decimals = 3);
 
-/// A count, its thousands parted as the person's language does: it is never typed again.
+/// A count, its thousands separated as in the person's language: it is only shown, never typed
+/// again.
 QString countText(std::int64_t count);
 
-/// What stands before decimals in the person's language.
-DecimalSign decimalSign();
+/// A typed text whose number can be read in two ways, with both in place of it: "1125 or 1,125 mm".
+struct BothReadings {
+    std::string words;
+};
 
-/// What a person typed, with a point for the language's own sign for decimals: where that is a
-/// comma, it is never a thousand, because "1,125" was shown like this; and "1.125" could be one,
-/// but for inches, so it becomes "1125 or 1,125", which no reader takes for a number.
-std::string withPoint(const QString &typed);
+/// A typed text with a point for the language's own decimal sign. Where that is a comma, a comma
+/// never separates thousands, because the program shows "1,125" so; but the point of "1.125" may,
+/// except in inches, which drawings write with a point.
+Result<std::string, BothReadings> withPoint(const QString &typed);
 
-/// The first number among words that `withPoint` would not tell, in both its readings: in the
+/// The first number among words that `withPoint` would refuse, in both its readings, as in the
 /// limits "2.740-2.746 mm". Empty when there is none.
 QString twoReadings(const QString &words);
 
-/// What a person typed as a number; a point and the language's own sign are both understood, but
-/// for a point that may part thousands.
+/// What a reader of the core makes of a typed text: `readTyped(balance::readArm, text, unit)`. A
+/// number that can be read in two ways is refused.
+template <class Reader, class... Context>
+Result<double, Message> readTyped(Reader reader, const QString &typed, Context... context)
+{
+    const auto plain = withPoint(typed);
+    if (plain)
+        return reader(*plain, context...);
+    // No reader takes both readings together for a number, and its complaint shows them.
+    return reader(plain.reason().words, context...);
+}
+
+/// A typed number, with a point or the language's own decimal sign; refused when it can be read in
+/// two ways.
 Result<double, Message> readNumber(const QString &text);
 
 } // namespace lastrivet::ui

@@ -136,7 +136,7 @@ bool writeTorques(Session &session, const std::vector<Id<Fastener>> &fasteners,
     }
     // Lines that are torqued at once have the same limits and unit.
     const Fastener &first = *records->find(fasteners.front());
-    const auto read = fasteners::readTorque(withPoint(answer.text), first.torque_unit);
+    const auto read = readTyped(fasteners::readTorque, answer.text, first.torque_unit);
     if (!read) {
         session.complain(inWords(read.reason()));
         return false;

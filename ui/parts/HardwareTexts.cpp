@@ -164,7 +164,7 @@ QString whyNotTorque(const Session &session, std::int64_t id, const QString &tex
     if (text.isEmpty())
         return {};
     const auto unit = find<Fastener>(session, id).torque_unit;
-    const auto value = fasteners::readTorque(withPoint(text), unit);
+    const auto value = readTyped(fasteners::readTorque, text, unit);
     return value ? QString() : inWords(value.reason());
 }
 
@@ -174,7 +174,7 @@ bool writeTorque(Edit &edit, std::int64_t id, const QString &text)
     std::optional<double> value;
     if (!text.isEmpty()) {
         const auto unit = edit.existing(Id<Fastener>{id}).torque_unit;
-        const auto read = fasteners::readTorque(withPoint(text), unit);
+        const auto read = readTyped(fasteners::readTorque, text, unit);
         if (!read)
             return false;
         value = *read;

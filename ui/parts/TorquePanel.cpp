@@ -237,8 +237,8 @@ std::optional<std::pair<double, double>> TorquePanel::levers() const
     if (lever || (extension && isAny))
         return std::nullopt;
     const auto inInches = [](const QString &text) {
-        return workshop::inTableUnits(withPoint(text), workshop::Quantity::Length,
-                                      UnitSystem::Imperial);
+        return readTyped(workshop::inTableUnits, text, workshop::Quantity::Length,
+                         UnitSystem::Imperial);
     };
     const auto first = inInches(m_lever->text());
     const auto second = isAny ? inInches(m_extension->text()) : Result<double, Message>(0.0);

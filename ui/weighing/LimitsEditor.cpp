@@ -116,8 +116,8 @@ QString LimitsEditor::type(Envelope &envelope, int row, int column, const QStrin
     if (std::size_t(row) >= points.size())
         points.emplace_back();
     auto &point = std::size_t(row) < points.size() ? points[std::size_t(row)] : points.back();
-    const auto number = column == 0 ? balance::readWeight(withPoint(text), envelope.weight_unit)
-                                    : balance::readArm(withPoint(text), envelope.arm_unit);
+    const auto number = column == 0 ? readTyped(balance::readWeight, text, envelope.weight_unit)
+                                    : readTyped(balance::readArm, text, envelope.arm_unit);
     if (!number)
         return inWords(number.reason());
     (column == 0 ? point.weight : point.arm) = *number;

@@ -180,8 +180,8 @@ QString LoadingPanel::type(LoadingCase &loading, int row, int column, const QStr
         return text.isEmpty() ? tr("Say what is on board.") : QString();
     }
     const auto number = column == ArmColumn
-                            ? balance::readArm(withPoint(text), loading.arm_unit)
-                            : balance::readWeight(withPoint(text), loading.weight_unit);
+                            ? readTyped(balance::readArm, text, loading.arm_unit)
+                            : readTyped(balance::readWeight, text, loading.weight_unit);
     if (!number)
         return inWords(number.reason());
     if (column == WeightColumn && *number < 0)

@@ -118,8 +118,8 @@ QString WeighingPanel::typeScale(Weighing &weighing, int row, int column, const 
         return tool || text.isEmpty() ? QString() : tr("No tool is called “%1”.").arg(text);
     }
     const auto number = column == ScaleArmColumn
-                            ? balance::readArm(withPoint(text), weighing.arm_unit)
-                            : balance::readWeight(withPoint(text), weighing.weight_unit);
+                            ? readTyped(balance::readArm, text, weighing.arm_unit)
+                            : readTyped(balance::readWeight, text, weighing.weight_unit);
     if (!number)
         return inWords(number.reason());
     if (column == TareColumn && *number < 0)
@@ -143,8 +143,8 @@ QString WeighingPanel::typeCorrection(Weighing &weighing, int row, int column,
         return text.isEmpty() ? tr("Say what is taken off or added.") : QString();
     }
     const auto number = column == ArmColumn
-                            ? balance::readArm(withPoint(text), weighing.arm_unit)
-                            : balance::readWeight(withPoint(text), weighing.weight_unit);
+                            ? readTyped(balance::readArm, text, weighing.arm_unit)
+                            : readTyped(balance::readWeight, text, weighing.weight_unit);
     if (!number)
         return inWords(number.reason());
     (column == ArmColumn ? correction.arm : correction.weight) = *number;

@@ -57,8 +57,8 @@ bool OwnLimitForm::read(const QLineEdit &line, std::optional<double> &number)
     number.reset();
     if (line.text().trimmed().isEmpty())
         return true;
-    const auto read = workshop::inTableUnits(withPoint(line.text()), workshop::Quantity::Number,
-                                             UnitSystem::Imperial);
+    const auto read = readTyped(workshop::inTableUnits, line.text(), workshop::Quantity::Number,
+                                UnitSystem::Imperial);
     if (!read) {
         hint(inWords(read.reason()));
         return false;

@@ -95,7 +95,7 @@ std::optional<Entered> SumPanel::entered()
             continue;
         }
         const auto number =
-            workshop::inTableUnits(withPoint(typedIn(*input.line, field)), field.quantity, m_units);
+            readTyped(workshop::inTableUnits, typedIn(*input.line, field), field.quantity, m_units);
         if (!number) {
             refuse(tr("%1: %2").arg(field.label, inWords(number.reason())));
             return std::nullopt;
@@ -155,7 +155,7 @@ void SumPanel::setUnits(UnitSystem units)
         if (!m_inputs[i].line || field.quantity == workshop::Quantity::Number)
             continue;
         const auto number =
-            workshop::inTableUnits(withPoint(m_inputs[i].line->text()), field.quantity, m_units);
+            readTyped(workshop::inTableUnits, m_inputs[i].line->text(), field.quantity, m_units);
         if (number) {
             const QSignalBlocker quiet(m_inputs[i].line);
             m_inputs[i].line->setText(figureText(*number, field.quantity, units));
