@@ -8,13 +8,14 @@
 
 namespace lastrivet::cli {
 
-/// The command line names something that there is not, or says what makes no sense.
+/// Thrown when the command line is wrong: it names something that does not exist, or makes no
+/// sense.
 class WrongUsage : public std::runtime_error {
 public:
     using std::runtime_error::runtime_error;
 };
 
-/// An input that is invalid, or a change that the records do not allow: one line per reason.
+/// Thrown for an invalid input and for a change that is refused; one line per reason.
 class Invalid : public std::runtime_error {
 public:
     explicit Invalid(std::vector<std::string> lines)

@@ -19,17 +19,17 @@ namespace lastrivet::cli {
 
 /// `option` is named in the complaint.
 Moment momentOf(const std::string &text, std::string_view option);
-/// A whole number within these bounds: "010" is ten, and a larger one is no other. The command
-/// line's own reader would take noughts in front for octal digits.
+/// A whole number within these bounds, in decimal. CLI11's own reader would take "010" for octal,
+/// and wrap numbers that are too large.
 std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std::int64_t least,
                            std::int64_t most);
-/// The live part with this code, upper and lower case being one where that leaves no doubt.
+/// The live part with this code, in any case where that is unambiguous.
 const Component &partOf(const Records &records, const std::string &code,
                         std::string_view option = "--component");
-/// Live closings, ascending, each once. The ids as they were typed: the command line's own reader
-/// would take one beyond 64 bits for another.
+/// Live closings, ascending, each once. `ids` are texts as typed, because CLI11 would wrap a number
+/// beyond 64 bits.
 IdSet<Closing> closingsOf(const Records &records, const std::vector<std::string> &ids);
-/// The live person of this name, when it is one's alone.
+/// The live person of this name, when there is exactly one.
 const Person &personOf(const Records &records, const std::string &name);
 
 /// A word of a vocabulary; the complaint lists the vocabulary.

@@ -51,12 +51,13 @@ void CloseWithCopy::operator()(Project *project) const
 {
     const std::unique_ptr<Project> closing(project);
     try {
-        // None is made of a state that has one already.
+        // `keepCopy` makes none when the newest copy has the same state.
         const auto now = SystemClock{}.now();
         if (!closing->isReadOnly() && backup::isCopyDueAtEnd(closing->folder(), now))
             backup::keepCopy(closing->folder(), now);
     } catch (const std::exception &fault) {
-        // What was asked for is done and saved; the copy is made by the next that writes.
+        // No failure of the verb: what was asked for is saved. The next one that writes tries
+        // again.
         spdlog::warn("no copy of the database: {}", fault.what());
     }
 }

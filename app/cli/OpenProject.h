@@ -11,15 +11,14 @@
 
 namespace lastrivet::cli {
 
-/// Closes a project; who changed anything leaves a copy of the database in `backups`, of a large
-/// one the first on a day.
+/// Closes a project. After a change it first copies the database into `backups`; a large one only
+/// once a day.
 struct CloseWithCopy {
     void operator()(Project *project) const;
 };
 using OpenedProject = std::unique_ptr<Project, CloseWithCopy>;
 
-/// Runs `body`; a database that it cannot read says what is wrong with it, where it lies is said
-/// here.
+/// Runs `body`; adds the folder to the sentence of an `UnreadableInput` that names no place.
 template <class Body> decltype(auto) tellingWhere(const std::string &folder, Body &&body)
 {
     try {
@@ -29,15 +28,15 @@ template <class Body> decltype(auto) tellingWhere(const std::string &folder, Bod
     }
 }
 
-/// Opens a project without the right to write, and tells when the clock can hardly be right, by
-/// which answers go; throws `Fault`s.
+/// Opens a project for reading, and warns when the computer's clock, by which answers go, is
+/// probably wrong; throws `Fault`s.
 OpenedProject openForReading(const std::string &folder, Terminal &terminal);
-/// Opens a project to write to it, and tells what has to be known of it. `who` may be empty. Throws
-/// `NotWritable`, which says who has it and since when, when another program does.
+/// Opens a project for writing, and prints its notices. `who` may be empty. Throws `NotWritable`
+/// when another program has the project, saying who has it and since when.
 OpenedProject openForWriting(const std::string &folder, const std::string &who, Terminal &terminal);
-/// Opens a project for something that is printed and that its journal is to say. A paper from a
-/// copy that cannot be written is worth having, its hash still dates it: then it is told that the
-/// journal does not say so.
+/// Opens a project to print a document that its journal shall mention. A project that cannot be
+/// written is printed all the same, since the hash on the document still dates it; then it warns
+/// that the journal does not mention it.
 OpenedProject openToPrint(const std::string &folder, const std::string &who, Terminal &terminal);
 
 /// Tells when a record that an answer stands on names one that is not there, as where another

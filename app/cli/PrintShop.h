@@ -23,7 +23,7 @@ namespace lastrivet::cli {
 
 class Terminal;
 
-/// What printing needs besides its document: Qt's fonts, which need an application; "offscreen"
+/// Qt's application object, which its fonts need for printing; with the platform "offscreen" it
 /// needs no display. One at a time.
 class PrintShop {
 public:

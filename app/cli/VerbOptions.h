@@ -19,7 +19,7 @@ struct VerbOptions {
     std::string project;
 };
 
-// CLI11 is heavy to compile and stays in .cpp files; these say once how a common option reads.
+// Options that several verbs share. CLI11 is slow to compile and is included in .cpp files only.
 
 /// A verb and its project folder.
 CLI::App &addVerb(CLI::App &program, const char *name, const char *promise, VerbOptions &options);

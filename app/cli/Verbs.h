@@ -16,8 +16,8 @@ namespace lastrivet::cli {
 /// What the command line asks for.
 using Action = std::function<Outcome(Terminal &)>;
 
-// One function per verb, in the file of its name. Each declares the verb and its options, and sees
-// to it that `chosen` is what the verb does when the command line names it.
+// One function per verb, in the file of its name. Each declares the verb and its options, and sets
+// `chosen` to what the verb does when the command line names it.
 
 void declareBackup(CLI::App &program, Action &chosen);
 void declareConflicts(CLI::App &program, Action &chosen);

@@ -10,23 +10,23 @@
 
 namespace lastrivet::ui {
 
-/// Whether a line may be logged: what cannot be never is; what is unclear only when the person says
-/// so twice.
+/// Decides whether a line may be logged: never when it has errors; with problems only when the
+/// person enters the same line a second time.
 class EntryDoubt {
 public:
     struct Objection {
         QString why;
-        /// Saying so once more logs it as it is.
+        /// True when entering the same line again logs it as it is.
         bool is_overruled_by_saying_so = false;
     };
 
     /// Why `reading`, which was made of `line`, is not logged now; none when it may be.
     std::optional<Objection> about(const entry::EntryReading &reading, const QString &line);
-    /// What was said of a line is said again.
+    /// Lets the next line be objected to, even if it is the same.
     void forget() { m_told.clear(); }
 
 private:
-    /// The line whose unclear words were told.
+    /// The line whose problems were said last.
     QString m_told;
 };
 

@@ -18,7 +18,7 @@ namespace lastrivet::ui {
 
 class Session;
 
-/// The hours of a snapshot, and what follows from them; each is there when it was worked out.
+/// The hours of a snapshot, and what follows from them; each part is null until it is worked out.
 struct HoursAnswer {
     Snapshot records;
     Moment as_of;
@@ -28,23 +28,22 @@ struct HoursAnswer {
     std::shared_ptr<const forecast::LookBack> look_back;
 };
 
-/// Adds up the hours and draws the forecast on a worker, one piece after another, and says each
-/// time that one is there. After a change the answer stays as it was until the new one has every
-/// piece that it had.
+/// Works out the hours and the forecast on a worker, one part after the other, and signals when
+/// each is there. After a change the old answer stays until the new one has every part that it had.
 class Reckoning final : public QObject {
     Q_OBJECT
 
 public:
     enum class Extent { Forecast, Everything };
 
-    /// Only the forecast, or the account of the hours, the cone and the look back besides.
+    /// Either only the forecast, or also the account of the hours, the cone and the look back.
     Reckoning(Session &session, Extent extent, QObject *parent = nullptr);
 
     const HoursAnswer &answer() const { return m_answer; }
     /// Works it out for the records, the day and the wish that are now; does nothing when that is
     /// what the answer is about.
     void refresh();
-    /// The look back costs most; it is worked out while it is looked at.
+    /// The look back takes longest, so it is worked out only while it is shown.
     void wantLookBack(bool isWanted);
     /// True until every piece that is wanted is there.
     bool isRunning() const { return m_isRunning; }
@@ -55,7 +54,7 @@ Q_SIGNALS:
 private:
     /// The next piece that is missing; empty when all is there.
     std::function<void()> nextPiece(const std::shared_ptr<HoursAnswer> &answer) const;
-    /// True when nothing that is shown would go for it.
+    /// True when `next` has every part that the shown answer has.
     bool canReplace(const HoursAnswer &next) const;
     void workOn();
 

@@ -53,10 +53,10 @@ private:
 
     Session &m_session;
     Id<Squawk> m_squawk;
-    /// Whose clock was stopped with its time in the line; the clock runs on until that is logged.
+    /// The squawk whose clock was stopped with its time put into the line; the clock itself runs on
+    /// until that is logged.
     Id<Squawk> m_stopped;
-    /// Since when the clock ran that was stopped: its time is not to be counted twice after a
-    /// restart.
+    /// When that clock had begun, kept so that its time is not counted twice after a restart.
     Drafts m_stops;
     EntryDoubt m_doubt;
     Section *m_sessions;

@@ -9,22 +9,22 @@
 
 namespace lastrivet::acts {
 
-/// What is done to fasteners one after the other.
+/// What is done to a fastener, in this order.
 enum class FastenerAct { Fit, Torque, Lock, Mark };
 
-/// What has to be done next; empty when nothing is left, or the fasteners were removed. Torque only
-/// where a limit is set, locking only where somebody has to do it by hand.
+/// What has to be done next; empty when nothing is left, or the fasteners were removed. Torquing is
+/// asked for only where a limit is set, locking only where it is done by hand.
 std::optional<FastenerAct> nextAct(const Fastener &fastener);
 
 void fitFastener(Edit &edit, Id<Fastener> fastener, Moment on);
-/// `value` is in the fastener's own unit. A torque seal, a split pin or wire, and an acceptance
-/// from before go: they have to be put on and given anew.
+/// `value` is in the fastener's own unit. Removes what is on record of an earlier torque seal, of
+/// locking and of an acceptance: they have to be done anew.
 void torqueFastener(Edit &edit, Id<Fastener> fastener, Moment on, double value);
 void lockFastener(Edit &edit, Id<Fastener> fastener, Moment on);
-/// The torque seal was put on.
+/// Records that the torque seal was put on.
 void markFastener(Edit &edit, Id<Fastener> fastener, Moment on);
 
-/// Writes a line with its day below the part's note.
+/// Appends a line with today's date to the part's note.
 void addNote(Edit &edit, Id<Component> part, std::string_view line);
 
 } // namespace lastrivet::acts

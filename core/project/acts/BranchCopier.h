@@ -9,13 +9,13 @@
 
 namespace lastrivet::acts {
 
-/// Whether a record of a branch goes along into its copy.
+/// Whether a record of a branch is copied with it.
 bool isCopied(const Step &step);
 bool isCopied(const Closing &closing);
 bool isCopied(const Fastener &fastener);
 bool isCopied(const Measurement &measurement);
 
-/// Makes the records of a copied branch, and knows which stands for which.
+/// Makes the records of a copied branch, and keeps track of which is the copy of which.
 class BranchCopier {
 public:
     BranchCopier(Edit &edit, const BranchCopy &copy);
@@ -32,7 +32,7 @@ private:
     void copyStep(const Step &original);
     void copyFasteners();
     void copyMeasurements();
-    /// The steps that come before the copy; those that are not copied are passed through.
+    /// The steps that come before the copy; in place of one that is not copied, those before it.
     IdSet<Step> before(const Step &original) const;
     IdSet<Closing> mayFollow(const IdSet<Closing> &original) const;
     Id<Step> stepFor(Id<Step> original) const;
@@ -41,7 +41,7 @@ private:
 
     Edit &m_edit;
     const BranchCopy &m_copy;
-    /// The records before the copy: what is added here is not copied again.
+    /// The records as they were before, so that what is added here is not copied again.
     const Records m_before;
     std::unordered_map<Id<Component>, Id<Component>> m_parts;
     std::unordered_map<Id<Closing>, Id<Closing>> m_closings;

@@ -11,17 +11,18 @@
 
 namespace lastrivet::acts {
 
-/// What copying a part with everything below it will make; names and codes may be changed before.
+/// A plan of what copying a part with everything below it will make; names and codes may be changed
+/// before it is carried out.
 ///
-/// Copied is what was planned: parts, steps that are not dropped, closings with their checks and
-/// hold points, fasteners and measurements. What happened stays where it happened: work, dates,
-/// signatures, serial numbers, shelves, notes, photographs, squawks.
+/// What was planned is copied: parts, steps that are not dropped, closings with their checks and
+/// hold points, fasteners and measurements. What happened is not: work, dates, signatures, serial
+/// numbers, shelves, notes, photographs, squawks.
 struct BranchCopy {
     struct Part {
         Id<Component> original;
         std::size_t depth = 0;
         std::string name;
-        /// Empty when the original has none, or no free one can be told.
+        /// Empty when the original has none, or no free one could be found.
         std::string code;
     };
     struct Counts {
@@ -35,11 +36,11 @@ struct BranchCopy {
     /// Depth first; the branch itself comes first.
     std::vector<Part> parts;
     Counts counts;
-    /// Left and right change places in everything that is named.
+    /// Whether left and right are exchanged in all names.
     bool swapsSides = false;
 };
 
-/// The copy with left and right exchanged where the branch names a side.
+/// Plans the copy; with left and right exchanged when the branch's name names a side.
 BranchCopy planBranchCopy(const Records &records, Id<Component> branch);
 
 /// The row of `copy.parts` whose code another part has, or is to have; none when all are free.

@@ -8,12 +8,13 @@
 
 namespace lastrivet::acts {
 
-/// Notes a paper of the maker or the authority that came today; on no part when `part` is none.
+/// Adds a document of the maker or the authority that was received today; on no part when `part` is
+/// empty.
 Id<Bulletin> addBulletin(Edit &edit, Id<Component> part, std::string_view title);
 
-/// It was looked into, and concerns this aircraft or does not; why stands in the basis.
+/// Records whether it concerns this aircraft, and on what basis that was found.
 void setApplies(Edit &edit, Id<Bulletin> bulletin, bool applies, std::string_view basis);
-/// What it asks for was done; the basis says how, and by which paper.
+/// Records that what it asks for was done; `basis` says how, and by which document.
 void comply(Edit &edit, Id<Bulletin> bulletin, Moment on, std::string_view basis);
 void attach(Edit &edit, Id<Bulletin> bulletin, Id<Media> paper);
 

@@ -11,7 +11,7 @@
 
 namespace lastrivet::acts {
 
-/// When, by whom and, where it is asked for, why.
+/// When a closing is closed or opened, by whom and, where that is asked for, why.
 struct Act {
     Moment on;
     Id<Person> by;
@@ -23,7 +23,7 @@ struct Act {
 void close(Edit &edit, Id<Closing> id, const Act &act);
 /// Records that it was opened again.
 void reopen(Edit &edit, Id<Closing> id, const Act &act);
-/// Records that somebody accepted, afterwards, what was closed too early.
+/// Records that somebody accepted, after the event, a closing that was closed early.
 Id<SignOff> acceptLate(Edit &edit, Id<Closing> id, SignOff acceptance);
 
 /// The inspector's lists of the profile that fit what a closing encloses, in the profile's order.
@@ -37,7 +37,7 @@ Id<Closing> addClosing(Edit &edit, Closing closing,
 /// Ticks lines of an inspector's list.
 void tick(Edit &edit, const std::vector<Id<Check>> &checks, Id<Person> by, Moment on);
 void untick(Edit &edit, Id<Check> id);
-/// Says that a line has nothing to say about this closing, or takes that back.
+/// Marks a line as not applicable to this closing, or takes that back.
 void setNotApplicable(Edit &edit, Id<Check> id, bool isNotApplicable);
 
 /// True when the closing's last event that happened by `by` closed it.

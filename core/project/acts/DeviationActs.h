@@ -8,18 +8,18 @@
 
 namespace lastrivet::acts {
 
-/// Notes something that is or will be built otherwise than drawn, raised today; on no part when
-/// `part` is none.
+/// Adds something that is or will be built otherwise than drawn, raised today; on no part when
+/// `part` is empty.
 Id<Deviation> addDeviation(Edit &edit, Id<Component> part, std::string_view title);
 
-/// Somebody was asked about it.
+/// Records that somebody was asked about it.
 void askAbout(Edit &edit, Id<Deviation> deviation, Id<Person> who, Moment on);
-/// Somebody who may said yes or no to it, on some basis: a letter, a drawing, a paragraph.
+/// Records the decision and its basis: a letter, a drawing, a paragraph.
 void decide(Edit &edit, Id<Deviation> deviation, Decision decision, Id<Person> by, Moment on,
             std::string_view basis);
-/// It was built so; that it was ever put back is forgotten.
+/// Records that it was built so, and no longer that it was put back.
 void buildSo(Edit &edit, Id<Deviation> deviation, Moment on);
-/// It was put back as drawn.
+/// Records that it was put back as drawn.
 void undoDeviation(Edit &edit, Id<Deviation> deviation, Moment on);
 void attach(Edit &edit, Id<Deviation> deviation, Id<Media> paper);
 

@@ -11,26 +11,25 @@
 
 namespace lastrivet::acts {
 
-/// Whose word ends a finding, and whether it needs another look on the spot.
+/// Who has to verify the correction of a finding, and whether on site.
 enum class Verifying { InspectorOnSite, InspectorByPhoto, Adviser, Builder };
 
-/// What the inspector wrote down: becomes a squawk with the visit and the number on it.
+/// A finding of an inspector; becomes a squawk that names the visit and the number on the sheet.
 struct Finding {
     std::string title;
     Id<Component> component_id;
     Severity severity = Severity::Workmanship;
     /// The line on the inspector's sheet.
     std::string number;
-    /// An adviser's finding is the adviser's to verify, anybody else's the inspector's, where
-    /// nothing is said.
+    /// When empty, an adviser's finding is verified by the adviser, any other by the inspector.
     std::optional<Verifying> verifying{};
-    /// What else the squawk shall say, in the language of whoever writes it.
+    /// A note for the squawk, in the writer's language.
     std::string note{};
-    /// The day that the sheet says; that of the visit where it says none.
+    /// The day that the sheet gives; when empty, that of the visit.
     std::optional<Moment> found_on{};
 };
 
-/// What was said at one hold point of a visit.
+/// The result at one hold point of a visit.
 struct Verdict {
     Id<HoldPoint> hold_point_id;
     SignOffResult result = SignOffResult::Accepted;

@@ -18,8 +18,8 @@ std::optional<Side> sideNamed(std::string_view name);
 /// The name with left and right exchanged, word by word, in English, German and French.
 std::string nameOnOtherSide(std::string_view name);
 
-/// The code that the matching part has on the other side. The letter of the side stands alone
-/// ("W-L-3"), or begins the code ("LW-R3"): R3 is rib 3 on both sides.
+/// The code that the matching part has on the other side. Only a letter L or R that stands alone
+/// ("W-L-3") or begins the code ("LW-R3") names a side: R3 is rib 3 on both sides.
 std::string codeOnOtherSide(std::string_view code, Side from);
 
 } // namespace lastrivet::acts

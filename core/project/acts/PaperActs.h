@@ -9,15 +9,15 @@
 // What happens to the documents that a certificate asks for.
 namespace lastrivet::acts {
 
-/// A document was asked for, on a new record of it; `key` as the country's list has it, or the
-/// builder's own name of a document that is in no list.
+/// Adds a record of a document that was asked for; `key` is that of the country's list, or the
+/// builder's own name for a document that is not in it.
 Id<CertificateDocument> askForPaper(Edit &edit, std::string_view key, Moment on);
-/// It is here: on the record of it, or on a new one where `document` is none. Empty numbers stand
-/// for none on the paper and leave one that is known.
+/// Records that a document was received: on its record, or on a new one when `document` is empty.
+/// An empty `number` leaves one that is known.
 Id<CertificateDocument> receivePaper(Edit &edit, std::string_view key,
                                      Id<CertificateDocument> document, Moment on,
                                      std::string_view number);
-/// A record of it on which nothing has happened yet, to write into.
+/// Adds a record of a document on which nothing has happened yet.
 Id<CertificateDocument> addPaper(Edit &edit, std::string_view key);
 void attachScan(Edit &edit, Id<CertificateDocument> document, Id<Media> scan);
 void detachScan(Edit &edit, Id<CertificateDocument> document, Id<Media> scan);

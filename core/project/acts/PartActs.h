@@ -13,7 +13,7 @@ namespace lastrivet::acts {
 /// position, those without one last, then by id.
 std::vector<Id<Component>> partsInside(const Records &records, Id<Component> parent);
 
-/// A part at `row` among those inside its parent_id; the last when `row` is beyond them.
+/// Adds a part at `row` among those inside its parent_id; as the last when `row` is beyond them.
 Id<Component> addPart(Edit &edit, Component draft, std::size_t row);
 
 /// Moves a part with everything below it to stand at `row` inside `parent`; counted without the

@@ -8,17 +8,17 @@
 
 namespace lastrivet::acts {
 
-/// The file belongs to the record, too.
+/// Links the file to the record, besides those that it is linked to.
 void linkMedia(Edit &edit, Id<Media> media, RecordRef record);
-/// The file does not belong to the record.
+/// Takes that link away.
 void unlinkMedia(Edit &edit, Id<Media> media, RecordRef record);
 /// Sets or takes away one thing that the picture shows.
 void setShown(Edit &edit, Id<Media> media, Shows what, bool isShown);
 
-/// Draws these marks over the picture in place of those that were there; the file stays as it is.
+/// Replaces the marks over the picture; the file itself stays as it is.
 void setAnnotations(Edit &edit, Id<Media> media, const std::vector<Media::Annotation> &marks);
 
-/// The file belongs to the log entry, and to the part that was worked on.
+/// Links the file to the log entry, and to the part that was worked on.
 void linkToSession(Edit &edit, Id<Media> media, Id<WorkSession> session);
 
 } // namespace lastrivet::acts

@@ -6,8 +6,8 @@
 
 namespace lastrivet::acts {
 
-/// The project goes by these rules from now on. Hold points and checks that are on record stay as
-/// they are; closings made later get those of the new rules.
+/// Makes this the project's rule profile. Hold points and checks that are on record stay as they
+/// are; closings made later get those of the new profile.
 void useRules(Edit &edit, const Profile &profile);
 
 } // namespace lastrivet::acts

@@ -9,8 +9,8 @@
 
 namespace lastrivet::acts {
 
-/// Enters a stretch of work into the log: a missing part is that of its step, else of its squawk;
-/// without workers it was the project's builder, when one is known. A part may stay missing.
+/// Adds a log entry. A missing part becomes that of its step, else of its squawk, and may stay
+/// missing; without workers it was the project's builder, when one is known.
 Id<WorkSession> enterSession(Edit &edit, WorkSession session);
 
 /// Puts an entry on another day, another part, or both; the time of day stays. A step or squawk of

@@ -13,19 +13,19 @@ namespace lastrivet::acts {
 /// draft does not say otherwise.
 Id<Squawk> addSquawk(Edit &edit, Squawk draft);
 
-/// The correction was made; what was verified before must be looked at again.
+/// Records the correction; a verification from before is taken away.
 void fixSquawk(Edit &edit, Id<Squawk> squawk, std::string_view correction, Moment on,
                Id<Person> by);
-/// Somebody looked at the correction.
+/// Records that somebody verified the correction.
 void verifySquawk(Edit &edit, Id<Squawk> squawk, Moment on, Id<Person> by);
-/// It stays as it is, on a basis that somebody answers for.
+/// Records that the defect stays as it is, on a basis that somebody answers for.
 void acceptSquawk(Edit &edit, Id<Squawk> squawk, Moment on, Id<Person> by, std::string_view basis);
-/// Goes one step back, because it was not good enough or never was so: not accepted, else not
-/// verified, else not fixed. The correction stays to be mended; `remark` is added to the note, so
-/// that the record tells what was thought before.
+/// Goes one step back, when something was not good enough or was entered by mistake: takes back the
+/// acceptance, else the verification, else the fix. The text of the correction stays; `remark` is
+/// added to the note.
 void takeBack(Edit &edit, Id<Squawk> squawk, std::string_view remark);
-/// The defect has come back: a new squawk like the old one, found today, with `remark` as its note.
-/// The old one keeps its dates, since what was verified then was verified.
+/// Adds a new squawk for a defect that has come back, found today, with `remark` as its note. The
+/// old one keeps its dates: what was verified then was verified.
 Id<Squawk> foundAgain(Edit &edit, Id<Squawk> squawk, std::string_view remark);
 
 /// Why the person may not verify the squawk; empty when the person may.

@@ -14,26 +14,26 @@ namespace lastrivet::acts {
 
 /// Why a line cannot be counted so: a count is below zero, or more are damaged than came.
 std::optional<Message> whyNotCount(std::int64_t received, std::int64_t damaged);
-/// What came of a line. A line that was counted before keeps its day.
+/// Records how many of a line came. A line that was counted before keeps its day.
 void countLine(Edit &edit, Id<PartLine> line, std::int64_t received, std::int64_t damaged);
-/// Lines came as the list says; those that were counted before stay as they are, and where only the
-/// day is missing, the number that is written down stays.
+/// Records that lines came complete. Lines that were counted before stay as they are; one that has
+/// a number but no day keeps its number.
 void countAsListed(Edit &edit, const std::vector<Id<PartLine>> &lines);
-/// Lines were not counted after all.
+/// Takes the count of lines back.
 void uncount(Edit &edit, const std::vector<Id<PartLine>> &lines);
 
-/// A lot of material from a packing line.
+/// Adds a lot of material from a packing line.
 Id<MaterialLot> lotFrom(Edit &edit, Id<PartLine> line);
-/// What lines cost by their prices, one expense per currency named `what`, on the day they were
-/// ordered, else came, else today. Says which line has no price or currency, that one is gone, and
-/// that it is too much.
+/// The cost of lines as expenses named `what`, one per currency, on the day they were ordered, else
+/// came, else today. The reason says which line has no price or currency or is gone, or that the
+/// sum is too large.
 Result<std::vector<Expense>, Message> expensesFor(const Records &records,
                                                   const std::vector<Id<PartLine>> &lines,
                                                   std::string_view what, Moment today);
 
-/// A tool was calibrated; it is one that needs that from now on.
+/// Records a calibration; the tool needs calibration from now on.
 void calibrate(Edit &edit, Id<Tool> tool, const Tool::Calibration &calibration);
-/// Takes the paper as the certificate of the tool's calibration in this place of its list.
+/// Makes the document the certificate of the tool's calibration at this position of its list.
 void attachCertificate(Edit &edit, Id<Tool> tool, std::size_t calibration, Id<Media> paper);
 void attachCertificate(Edit &edit, Id<MaterialLot> lot, Id<Media> paper);
 void attachReceipt(Edit &edit, Id<Expense> expense, Id<Media> paper);

@@ -9,14 +9,14 @@
 
 namespace lastrivet::acts {
 
-/// The live records that name one of `records`, and those that name these, and so on; without
-/// `records` themselves, by type and id.
+/// The live records that have to be withdrawn with `records`: those that refer to one of them,
+/// those that refer to these, and so on; by type and id.
 ///
-/// Links of photos, the hold points of an inspection and the order of steps are left out: what is
-/// withdrawn there is passed over.
+/// Links of photos, the hold points of an inspection and the order of steps do not count: they may
+/// refer to withdrawn records.
 std::vector<RecordRef> companions(const Records &all, const std::vector<RecordRef> &records);
 
-/// Takes wrong records out of every count, all for one reason; they stay in the journal.
+/// Withdraws records, all for one reason, so that they count nowhere.
 void withdraw(Edit &edit, const std::vector<RecordRef> &records, std::string_view why);
 
 } // namespace lastrivet::acts

@@ -9,19 +9,19 @@
 
 namespace lastrivet::acts {
 
-/// A step is done on a day; it is no longer dropped. A step that was done keeps its day.
+/// Records that a step is done, and no longer dropped. A step that was done already keeps its day.
 void tickStep(Edit &edit, Id<Step> step, Moment on);
-/// A step was not done after all.
+/// Takes back that a step is done.
 void untickStep(Edit &edit, Id<Step> step);
-/// A step will never be done.
+/// Records that a step will never be done.
 void dropStep(Edit &edit, Id<Step> step, Moment on);
 
-/// A dropped step is to be done after all.
+/// Takes back that a step was dropped.
 void takeUpStep(Edit &edit, Id<Step> step);
 
-/// A step behind the part's other steps.
+/// Adds a step behind the part's other steps.
 Id<Step> addStep(Edit &edit, Id<Component> part, std::string_view title);
-/// A step before another of the same part.
+/// Adds a step before another of the same part.
 Id<Step> insertStep(Edit &edit, Id<Step> before, std::string_view title);
 /// Moves steps of one part to stand one behind the other, before `before`; at the end when that is
 /// none. Other steps keep their numbers while there is room between them.

@@ -41,7 +41,8 @@ void declareVerbs(CLI::App &program, Action &chosen)
     declareJournal(program, chosen);
 }
 
-/// The one place where what went wrong becomes a line and an exit code.
+/// Runs the verb; the one place where exceptions become a line on the error stream and an exit
+/// code.
 Outcome carryOut(const Action &action, Terminal &terminal)
 {
     try {
@@ -103,7 +104,7 @@ Outcome run(int count, char **arguments, Terminal &terminal)
 int main(int count, char **arguments)
 {
     using namespace lastrivet::cli;
-    // What a person must know is said by the verb, once; the log would stand among the answers.
+    // Verbs say themselves what a person must know; log lines would only mix with their answers.
     spdlog::set_level(spdlog::level::off);
     std::ios::sync_with_stdio(false);
     Terminal terminal(std::cout, std::cerr);
