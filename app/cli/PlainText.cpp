@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/PlainText.h"
 
+#include "core/base/Utf8.h"
 #include "core/base/VisibleText.h"
 
 #include <algorithm>
@@ -10,11 +11,6 @@
 namespace lastrivet::cli {
 
 namespace {
-
-bool continuesCharacter(char c)
-{
-    return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
-}
 
 /// Unicode has two more characters that begin a line: U+2028 and U+2029.
 void joinAtSeparators(std::string &text)

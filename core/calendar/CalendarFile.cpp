@@ -3,6 +3,7 @@
 #include "core/calendar/CalendarFile.h"
 
 #include "core/base/Error.h"
+#include "core/base/Utf8.h"
 #include "core/calendar/UtcTime.h"
 #include "core/evidence/files/FileBehind.h"
 #include "core/exchange/WholeFile.h"
@@ -41,11 +42,6 @@ std::string escaped(std::string_view text)
             out += ' ';
     }
     return out;
-}
-
-bool continuesCharacter(char c)
-{
-    return (static_cast<unsigned char>(c) & 0xC0) == 0x80;
 }
 
 /// RFC 5545, 3.1: a line goes on after CR LF and a space, which counts as one of its octets.

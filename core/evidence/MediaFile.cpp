@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/MediaFile.h"
 
+#include "core/base/Utf8.h"
 #include "core/evidence/FileKind.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/SourceFile.h"
@@ -17,25 +18,6 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr std::size_t longestShownName = 80;
-
-/// The length of the valid UTF-8 sequence at `place`, 0 when there is none (Unicode Standard,
-/// table 3-7, without its last corner cases: the name is only shown).
-std::size_t sequenceAt(std::string_view text, std::size_t place)
-{
-    const auto lead = static_cast<unsigned char>(text[place]);
-    const std::size_t length = lead < 0x80                    ? 1
-                               : lead >= 0xc2 && lead <= 0xdf ? 2
-                               : (lead & 0xf0) == 0xe0        ? 3
-                               : lead >= 0xf0 && lead <= 0xf4 ? 4
-                                                              : 0;
-    if (length == 0 || place + length > text.size())
-        return 0;
-    const std::string_view rest = text.substr(place + 1, length - 1);
-    const bool continues = std::all_of(rest.begin(), rest.end(), [](char c) {
-        return (static_cast<unsigned char>(c) & 0xc0) == 0x80;
-    });
-    return continues ? length : 0;
-}
 
 bool staysInside(const fs::path &relative)
 {
@@ -124,17 +106,13 @@ std::string_view whyNotLocated(std::string_view file)
 
 std::string shownName(const fs::path &file)
 {
-    const std::string name = file.filename().string();
-    std::string shown;
-    for (std::size_t i = 0; i < name.size();) {
-        if (shown.size() >= longestShownName)
-            return shown + "…";
-        const std::size_t length = sequenceAt(name, i);
-        const bool isControl = length == 1 && (name[i] < ' ' || name[i] == '\x7f');
-        shown += length == 0 || isControl ? std::string("?") : name.substr(i, length);
-        i += std::max<std::size_t>(length, 1);
-    }
-    return shown;
+    std::string name = file.filename().string();
+    for (auto wrong = firstNotUtf8(name); wrong; wrong = firstNotUtf8(name))
+        name[*wrong] = '?';
+    std::ranges::replace_if(
+        name, [](unsigned char c) { return c < 0x20 || c == 0x7f; }, '?');
+    return name.size() <= longestShownName ? name
+                                           : std::string(prefixOf(name, longestShownName)) + "…";
 }
 
 } // namespace lastrivet::evidence

@@ -3,6 +3,7 @@
 #include "core/exchange/FieldValue.h"
 
 #include "core/base/Id.h"
+#include "core/base/Utf8.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -79,10 +80,7 @@ std::string shown(std::string_view text)
     constexpr std::size_t longest = 40;
     if (text.size() <= longest)
         return fmt::format("“{}”", text);
-    std::size_t end = longest;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
-        --end;
-    return fmt::format("“{}…”", text.substr(0, end));
+    return fmt::format("“{}…”", prefixOf(text, longest));
 }
 
 std::string shown(const Scalar &value)

@@ -3,6 +3,7 @@
 #include "core/records/Designation.h"
 
 #include "core/base/Tongue.h"
+#include "core/base/Utf8.h"
 #include "core/records/Description.h"
 #include "core/records/KindNames.h"
 
@@ -48,16 +49,13 @@ std::string firstMoment(const RecordDescription &description, const void *record
     return {};
 }
 
-/// Long titles are cut between characters, so that a sentence stays one line.
+/// Long titles are cut, so that a sentence stays one line.
 std::string shortened(std::string title)
 {
     constexpr std::size_t longest = 60;
     if (title.size() <= longest)
         return title;
-    std::size_t end = longest;
-    while (end > 0 && (static_cast<unsigned char>(title[end]) & 0xC0) == 0x80)
-        --end;
-    return title.substr(0, end) + "…";
+    return std::string(prefixOf(title, longest)) + "…";
 }
 
 /// The name that a profile gives a paper, "bill_of_sale", as people read it, in every language; one

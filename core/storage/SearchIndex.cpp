@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/SearchIndex.h"
 
+#include "core/base/Utf8.h"
 #include "core/records/Description.h"
 #include "core/records/RecordPointer.h"
 
@@ -125,11 +126,7 @@ std::string firstLine(std::string text)
     text.resize(std::min(text.size(), text.find('\n')));
     if (text.size() <= longest)
         return text;
-    std::size_t end = longest;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xc0) == 0x80)
-        --end;
-    text.resize(end);
-    return text + "…";
+    return std::string(prefixOf(text, longest)) + "…";
 }
 
 /// Each word in quotes, so that nothing in it is an operator; the last one as a beginning.

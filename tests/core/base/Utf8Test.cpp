@@ -28,7 +28,7 @@ TEST_CASE("A long text is looked at to its end")
     }
 }
 
-TEST_CASE("One beyond an edge is not, and its place is told")
+TEST_CASE("A sequence one beyond an edge is not well-formed, and its offset is given")
 {
     for (const char *text : {"\x80", "\xC0\x80", "\xC1\xBF", "\xC2\x7f", "\xC2\xC0", "\xE0\x9F\xBF",
                              "\xED\xA0\x80", "\xE1\x80\x7f", "\xF0\x8F\xBF\xBF", "\xF4\x90\x80\x80",
@@ -38,6 +38,17 @@ TEST_CASE("One beyond an edge is not, and its place is told")
         CHECK(firstNotUtf8("Lastrivet" + std::string(text)) == 9u);
         CHECK(firstNotUtf8(text + std::string("Lastrivet")) == 0u);
     }
+}
+
+TEST_CASE("The beginning of a text is cut between characters, never through one")
+{
+    using lastrivet::prefixOf;
+    CHECK(prefixOf("Flügel", 7) == "Flügel");
+    CHECK(prefixOf("Flügel", 6) == "Flüge");
+    CHECK(prefixOf("Flügel", 4) == "Flü");
+    CHECK(prefixOf("Flügel", 3) == "Fl");
+    CHECK(prefixOf("翼", 2) == "");
+    CHECK(prefixOf("", 0) == "");
 }
 
 TEST_CASE("What keeps a text from being well-formed is replaced, the rest stays")

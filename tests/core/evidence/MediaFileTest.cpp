@@ -99,5 +99,7 @@ TEST_CASE("A file's name is shown without control characters and with valid lett
     CHECK(shownName("a\nb\x1b[31m\"c'.jpg") == "a?b?[31m\"c'.jpg");
     CHECK(shownName("Flügel.jpg") == "Flügel.jpg");
     CHECK(shownName("Fl\xfcgel.jpg") == "Fl?gel.jpg");
-    CHECK(shownName(std::string(200, 'a')).size() < 90);
+    CHECK(shownName("\xed\xa0\x80.jpg") == "???.jpg");
+    CHECK(shownName(std::string(80, 'a')) == std::string(80, 'a'));
+    CHECK(shownName(std::string(200, 'a')) == std::string(80, 'a') + "…");
 }
