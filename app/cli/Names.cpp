@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/Names.h"
 
+#include "core/base/CaseFold.h"
+
 #include <algorithm>
 #include <charconv>
 #include <optional>
@@ -10,14 +12,6 @@
 namespace lastrivet::cli {
 
 namespace {
-
-std::string lowered(std::string_view text)
-{
-    std::string lower(text);
-    for (char &c : lower)
-        c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
-    return lower;
-}
 
 std::optional<std::int64_t> wholeNumber(const std::string &text)
 {
@@ -56,7 +50,7 @@ const Component &partOf(const Records &records, const std::string &code, std::st
             continue;
         if (part.code == code)
             return part;
-        if (lowered(part.code) == lowered(code))
+        if (asciiLower(part.code) == asciiLower(code))
             (found ? other : found) = &part;
     }
     if (found && other)

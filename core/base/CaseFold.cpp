@@ -12,19 +12,33 @@ constexpr std::string_view around = " \t\n,;()[]\"";
 
 } // namespace
 
+std::string asciiLower(std::string_view text)
+{
+    std::string lower(text);
+    for (char &c : lower)
+        c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
+    return lower;
+}
+
+std::string asciiUpper(std::string_view text)
+{
+    std::string upper(text);
+    for (char &c : upper)
+        c = c >= 'a' && c <= 'z' ? char(c - 'a' + 'A') : c;
+    return upper;
+}
+
 std::string folded(std::string_view text)
 {
-    std::string small(text);
-    for (std::size_t i = 0; i < small.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(small[i]);
-        if (byte >= 'A' && byte <= 'Z')
-            small[i] = char(byte + 32);
+    std::string lower = asciiLower(text);
+    for (std::size_t i = 1; i < lower.size(); ++i) {
+        const auto byte = static_cast<unsigned char>(lower[i]);
         // In UTF-8 the capitals of Latin-1 are C3 80 to C3 9E but for the multiplication sign.
-        else if (i > 0 && static_cast<unsigned char>(small[i - 1]) == 0xC3 && byte >= 0x80 &&
-                 byte <= 0x9E && byte != 0x97)
-            small[i] = char(byte + 0x20);
+        if (static_cast<unsigned char>(lower[i - 1]) == 0xC3 && byte >= 0x80 && byte <= 0x9E &&
+            byte != 0x97)
+            lower[i] = char(byte + 0x20);
     }
-    return small;
+    return lower;
 }
 
 std::vector<std::string> foldedWords(std::string_view text)

@@ -8,6 +8,11 @@
 
 namespace lastrivet {
 
+/// The text with A to Z in lower case, and all other bytes unchanged, whatever the locale.
+std::string asciiLower(std::string_view text);
+/// The same in upper case.
+std::string asciiUpper(std::string_view text);
+
 /// The text in lower case (ASCII and Latin-1, in UTF-8), for comparing what is typed with what is
 /// on record.
 std::string folded(std::string_view text);

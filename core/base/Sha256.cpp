@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Sha256.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Error.h"
 
 #include <openssl/evp.h>
@@ -66,12 +67,10 @@ bool isSha256(std::string_view text)
            });
 }
 
-std::string withSmallDigits(std::string text)
+std::string withLowerCaseHex(std::string text)
 {
-    std::string small = text;
-    std::transform(small.begin(), small.end(), small.begin(),
-                   [](char c) { return c >= 'A' && c <= 'F' ? char(c - 'A' + 'a') : c; });
-    return isSha256(small) ? small : text;
+    std::string lower = asciiLower(text);
+    return isSha256(lower) ? lower : text;
 }
 
 } // namespace lastrivet

@@ -40,6 +40,6 @@ std::string sha256(std::span<const std::uint8_t> bytes);
 bool isSha256(std::string_view text);
 
 /// The text in lower case when that makes it 64 hex digits; any other text unchanged.
-std::string withSmallDigits(std::string text);
+std::string withLowerCaseHex(std::string text);
 
 } // namespace lastrivet

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/FileKind.h"
 
+#include "core/base/CaseFold.h"
+
 #include <algorithm>
 #include <array>
 #include <string>
@@ -77,9 +79,7 @@ bool fitsKind(FileKind kind, std::string_view dottedSuffix)
                                                             ".mkv.webm.",
                                                             ".avi.",
                                                             ".pdf."};
-    std::string wanted = std::string(dottedSuffix) + '.';
-    std::transform(wanted.begin(), wanted.end(), wanted.begin(),
-                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
+    const std::string wanted = asciiLower(dottedSuffix) + '.';
     return dottedSuffix.size() > 1 && common[std::size_t(kind)].find(wanted) != std::string::npos;
 }
 

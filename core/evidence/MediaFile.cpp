@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/MediaFile.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Utf8.h"
 #include "core/evidence/FileKind.h"
 #include "core/evidence/files/FileFault.h"
@@ -40,9 +41,7 @@ bool isReserved(const fs::path &file)
 {
     static constexpr std::array<std::string_view, 4> kept{"backups", "cache", "read-me-first.txt",
                                                           "sha256sums"};
-    std::string first = file.begin()->string();
-    std::transform(first.begin(), first.end(), first.begin(),
-                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
+    const std::string first = asciiLower(file.begin()->string());
     return first.starts_with("records.") || first.starts_with('.') ||
            std::find(kept.begin(), kept.end(), first) != kept.end();
 }

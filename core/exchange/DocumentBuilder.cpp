@@ -224,7 +224,7 @@ void DocumentBuilder::endRecord()
     // Some programs write sums in capitals; here they are compared as texts.
     if (auto *media =
             record.type == RecordType::Media ? static_cast<Media *>(m_record.get()) : nullptr)
-        media->sha256 = withSmallDigits(std::move(media->sha256));
+        media->sha256 = withLowerCaseHex(std::move(media->sha256));
     if (record.id != 0 &&
         !document.positions.emplace(record, m_frames[m_frames.size() - 2].index.value_or(0))
              .second) {

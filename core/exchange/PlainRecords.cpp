@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/PlainRecords.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Error.h"
 #include "core/exchange/csv/CsvExport.h"
 #include "core/storage/ReadMe.h"
@@ -45,10 +46,8 @@ bool isOwnPaper(const fs::path &file)
     static constexpr std::array<std::string_view, 3> own{"lists", "logbook.pdf",
                                                          "photos-of-part.sql"};
     const fs::path plain = file.lexically_normal();
-    std::string first = plain.empty() ? std::string() : plain.begin()->string();
-    // Some disks do not tell capital letters from small ones.
-    std::transform(first.begin(), first.end(), first.begin(),
-                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
+    // In lower case, since some file systems do not distinguish it from upper case.
+    const std::string first = plain.empty() ? std::string() : asciiLower(plain.begin()->string());
     return std::find(own.begin(), own.end(), first) != own.end();
 }
 

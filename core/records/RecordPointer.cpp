@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/RecordPointer.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Id.h"
 
 #include <algorithm>
@@ -13,14 +14,6 @@ namespace lastrivet {
 namespace {
 
 constexpr std::string_view scheme = "lastrivet:";
-
-std::string inLowerCase(std::string_view text)
-{
-    std::string lower(text);
-    std::transform(lower.begin(), lower.end(), lower.begin(),
-                   [](char c) { return c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c; });
-    return lower;
-}
 
 std::optional<std::int64_t> readId(std::string_view digits)
 {
@@ -40,7 +33,7 @@ std::string pointerTo(RecordRef record)
 
 std::optional<RecordRef> readPointer(std::string_view text)
 {
-    const std::string lower = inLowerCase(text);
+    const std::string lower = asciiLower(text);
     if (!lower.starts_with(scheme))
         return std::nullopt;
     const std::string_view rest = std::string_view(lower).substr(scheme.size());

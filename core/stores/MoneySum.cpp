@@ -2,16 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stores/MoneySum.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Trimmed.h"
 
 namespace lastrivet::stores {
 
 void MoneySum::add(std::int64_t minorUnits, std::string_view currency)
 {
-    std::string code(trimmed(currency));
-    for (char &c : code)
-        c = c >= 'a' && c <= 'z' ? char(c - 'a' + 'A') : c;
-    std::int64_t &sum = m_sums[code];
+    std::int64_t &sum = m_sums[asciiUpper(trimmed(currency))];
     std::int64_t next = 0;
     if (__builtin_add_overflow(sum, minorUnits, &next))
         m_isBeyond = true;

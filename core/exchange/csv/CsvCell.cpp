@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvCell.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Trimmed.h"
 #include "core/entry/DurationText.h"
 #include "core/exchange/FieldValue.h"
@@ -25,15 +26,11 @@ template <class Number> std::optional<Number> numberOf(std::string_view text)
     return number;
 }
 
+/// As the words of vocabularies are written.
 std::string lowered(std::string_view text)
 {
-    std::string lower(text);
-    for (char &c : lower) {
-        if (c >= 'A' && c <= 'Z')
-            c = char(c - 'A' + 'a');
-        else if (c == ' ')
-            c = '_';
-    }
+    std::string lower = asciiLower(text);
+    std::ranges::replace(lower, ' ', '_');
     return lower;
 }
 

@@ -31,9 +31,9 @@ TEST_CASE("Only 64 lower-case hex digits are taken for a hash")
 
 TEST_CASE("A hash in capitals is written small, what is none stays as it is")
 {
-    CHECK(withSmallDigits("0123456789ABCDEFabcdef" + std::string(42, 'F')) ==
+    CHECK(withLowerCaseHex("0123456789ABCDEFabcdef" + std::string(42, 'F')) ==
           "0123456789abcdefabcdef" + std::string(42, 'f'));
-    CHECK(withSmallDigits(std::string(64, 'G')) == std::string(64, 'G'));
-    CHECK(withSmallDigits("ABC") == "ABC");
-    CHECK(withSmallDigits({}).empty());
+    CHECK(withLowerCaseHex(std::string(64, 'G')) == std::string(64, 'G'));
+    CHECK(withLowerCaseHex("ABC") == "ABC");
+    CHECK(withLowerCaseHex({}).empty());
 }
