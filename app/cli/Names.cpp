@@ -3,25 +3,11 @@
 #include "app/cli/Names.h"
 
 #include "core/base/CaseFold.h"
+#include "core/base/ParseNumber.h"
 
 #include <algorithm>
-#include <charconv>
-#include <optional>
-#include <system_error>
 
 namespace lastrivet::cli {
-
-namespace {
-
-std::optional<std::int64_t> wholeNumber(const std::string &text)
-{
-    std::int64_t number = 0;
-    const char *const end = text.data() + text.size();
-    const auto [rest, error] = std::from_chars(text.data(), end, number);
-    return error == std::errc{} && rest == end ? std::optional(number) : std::nullopt;
-}
-
-} // namespace
 
 Moment momentOf(const std::string &text, std::string_view option)
 {
@@ -34,7 +20,7 @@ Moment momentOf(const std::string &text, std::string_view option)
 std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std::int64_t least,
                            std::int64_t most)
 {
-    const auto number = wholeNumber(text);
+    const auto number = parseNumber<std::int64_t>(text);
     if (number && *number >= least && *number <= most)
         return *number;
     throw WrongUsage(
@@ -66,7 +52,7 @@ IdSet<Closing> closingsOf(const Records &records, const std::vector<std::string>
 {
     IdSet<Closing> closings;
     for (const std::string &text : ids) {
-        const auto id = wholeNumber(text);
+        const auto id = parseNumber<std::int64_t>(text);
         if (!id || !records.findLive(Id<Closing>{*id}))
             throw WrongUsage(fmt::format("--closing: there is no closing {}.", text));
         closings.emplace_back(*id);

@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/ClockText.h"
 
+#include "core/base/ParseNumber.h"
 #include "core/entry/DayText.h"
 #include "core/entry/DurationText.h"
 #include "core/entry/LineWords.h"
 
-#include <charconv>
 #include <string>
 
 namespace lastrivet::entry {
@@ -15,12 +15,9 @@ namespace {
 
 std::optional<int> digits(std::string_view text, std::size_t least, std::size_t most)
 {
-    int number = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc{} || end != text.data() + text.size() || number < 0 ||
-        text.size() < least || text.size() > most)
-        return std::nullopt;
-    return number;
+    const auto number = parseNumber<int>(text);
+    const bool isOfLength = text.size() >= least && text.size() <= most;
+    return number && *number >= 0 && isOfLength ? number : std::nullopt;
 }
 
 /// Hyphen, en dash or em dash: where it begins, and its bytes.

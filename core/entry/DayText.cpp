@@ -4,11 +4,11 @@
 
 #include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
+#include "core/base/ParseNumber.h"
 #include "core/base/TwoDigitYear.h"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <iterator>
 
 namespace lastrivet::entry {
@@ -95,11 +95,8 @@ int placeOf(const Names<count> (&all)[languages], std::string_view word)
 
 std::optional<int> wholeNumber(std::string_view word)
 {
-    int number = 0;
-    const auto [end, error] = std::from_chars(word.data(), word.data() + word.size(), number);
-    if (error != std::errc{} || end != word.data() + word.size() || number < 0)
-        return std::nullopt;
-    return number;
+    const auto number = parseNumber<int>(word);
+    return number && *number >= 0 ? number : std::nullopt;
 }
 
 std::optional<Moment> dayOf(int yearNumber, int month, int dayNumber)

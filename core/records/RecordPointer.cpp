@@ -4,9 +4,9 @@
 
 #include "core/base/CaseFold.h"
 #include "core/base/Id.h"
+#include "core/base/ParseNumber.h"
 
 #include <algorithm>
-#include <charconv>
 #include <fmt/format.h>
 
 namespace lastrivet {
@@ -17,11 +17,8 @@ constexpr std::string_view scheme = "lastrivet:";
 
 std::optional<std::int64_t> readId(std::string_view digits)
 {
-    std::int64_t id = 0;
-    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), id);
-    if (error != std::errc{} || end != digits.data() + digits.size() || id < 1 || id > largestId)
-        return std::nullopt;
-    return id;
+    const auto id = parseNumber<std::int64_t>(digits);
+    return id && *id >= 1 && *id <= largestId ? id : std::nullopt;
 }
 
 } // namespace

@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/workshop/Wire.h"
 
+#include "core/base/ParseNumber.h"
+
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <fmt/format.h>
 
@@ -71,12 +72,10 @@ std::optional<int> gaugeNumber(std::string_view gauge)
     const bool isOverNought = gauge.ends_with("/0");
     if (isOverNought)
         gauge.remove_suffix(2);
-    int number = 0;
-    const auto read = std::from_chars(gauge.data(), gauge.data() + gauge.size(), number);
-    if (read.ec != std::errc{} || read.ptr != gauge.data() + gauge.size() || number < 1 ||
-        number > 40)
+    const auto number = parseNumber<int>(gauge);
+    if (!number || *number < 1 || *number > 40)
         return std::nullopt;
-    return isOverNought ? 1 - number : number;
+    return isOverNought ? 1 - *number : *number;
 }
 
 Result<WireRun, Message> wireRun(std::string_view gauge, double feet, double amps, Rating rating,

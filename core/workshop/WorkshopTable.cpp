@@ -3,10 +3,10 @@
 #include "core/workshop/WorkshopTable.h"
 
 #include "core/base/Error.h"
+#include "core/base/ParseNumber.h"
 #include "core/exchange/csv/CsvTable.h"
 
 #include <algorithm>
-#include <charconv>
 #include <filesystem>
 #include <fmt/format.h>
 #include <fstream>
@@ -80,11 +80,7 @@ const std::string &WorkshopTable::text(std::size_t row, std::string_view column)
 
 std::optional<double> WorkshopTable::number(std::size_t row, std::string_view column) const
 {
-    const auto &cell = text(row, column);
-    double value = 0;
-    const auto read = std::from_chars(cell.data(), cell.data() + cell.size(), value);
-    const bool isWhole = read.ec == std::errc{} && read.ptr == cell.data() + cell.size();
-    return isWhole ? std::optional(value) : std::nullopt;
+    return parseNumber<double>(text(row, column));
 }
 
 Source WorkshopTable::source(std::size_t row) const

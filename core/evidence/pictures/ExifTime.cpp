@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/pictures/ExifTime.h"
 
-#include <charconv>
+#include "core/base/Digits.h"
+#include "core/base/ParseNumber.h"
+
 #include <string>
 
 namespace lastrivet::evidence {
@@ -11,11 +13,8 @@ namespace {
 
 std::optional<int> twoDigits(std::string_view text)
 {
-    int number = 0;
-    const char *end = text.data() + 2;
-    if (text.size() < 2 || text[0] == '-' || std::from_chars(text.data(), end, number).ptr != end)
-        return std::nullopt;
-    return number;
+    const auto two = text.substr(0, 2);
+    return two.size() == 2 && isAllDigits(two) ? parseNumber<int>(two) : std::nullopt;
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "core/exchange/csv/CsvCell.h"
 
 #include "core/base/CaseFold.h"
+#include "core/base/ParseNumber.h"
 #include "core/base/Trimmed.h"
 #include "core/entry/DurationText.h"
 #include "core/exchange/FieldValue.h"
@@ -10,21 +11,11 @@
 #include "core/exchange/csv/CsvExport.h"
 
 #include <algorithm>
-#include <charconv>
 #include <string>
 
 namespace lastrivet::exchange {
 
 namespace {
-
-template <class Number> std::optional<Number> numberOf(std::string_view text)
-{
-    Number number{};
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc{} || end != text.data() + text.size())
-        return std::nullopt;
-    return number;
-}
 
 /// As the words of vocabularies are written.
 std::string lowered(std::string_view text)
@@ -65,7 +56,7 @@ bool feedReference(DocumentBuilder &builder, const Field &field, std::string_vie
                                                            : names.part(text);
         return id ? builder.scalar(*id) : builder.refuse(id.reason());
     }
-    const auto id = numberOf<std::int64_t>(text);
+    const auto id = parseNumber<std::int64_t>(text);
     return builder.scalar(id ? Scalar{*id} : Scalar{text});
 }
 
@@ -107,7 +98,7 @@ bool feedCollection(DocumentBuilder &builder, const Field &field, std::string_vi
 /// A whole number; of minutes also "2h15" and "1:30", as people write durations.
 bool feedWhole(DocumentBuilder &builder, const Field &field, std::string_view text)
 {
-    const auto number = numberOf<std::int64_t>(text);
+    const auto number = parseNumber<std::int64_t>(text);
     if (number || !field.name.ends_with("minutes"))
         return builder.scalar(number ? Scalar{*number} : Scalar{text});
     // However short or long: what is wrong with it, the rules of the records say.
@@ -145,7 +136,7 @@ bool feedCell(DocumentBuilder &builder, const Field &field, std::string_view cel
     case FieldType::Moment:
         return builder.scalar(std::string_view(momentText(text)));
     case FieldType::Real: {
-        const auto number = numberOf<double>(text);
+        const auto number = parseNumber<double>(text);
         return builder.scalar(number ? Scalar{*number} : Scalar{text});
     }
     default:

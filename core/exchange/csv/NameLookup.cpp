@@ -2,25 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/NameLookup.h"
 
+#include "core/base/ParseNumber.h"
 #include "core/exchange/FieldValue.h"
 
-#include <charconv>
 #include <optional>
 
 namespace lastrivet::exchange {
-
-namespace {
-
-std::optional<std::int64_t> wholeNumber(std::string_view text)
-{
-    std::int64_t number = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc{} || end != text.data() + text.size())
-        return std::nullopt;
-    return number;
-}
-
-} // namespace
 
 NameLookup::NameLookup(const Records &records)
 {
@@ -61,14 +48,14 @@ Result<std::int64_t, Message> NameLookup::part(std::string_view text) const
                            {shown(text)}};
         return found->second.front();
     }
-    if (const auto id = wholeNumber(text))
+    if (const auto id = parseNumber<std::int64_t>(text))
         return *id;
     return Message{"No part has the code or name {0}.", {shown(text)}};
 }
 
 Result<std::int64_t, Message> NameLookup::partById(std::string_view text) const
 {
-    const auto id = wholeNumber(text);
+    const auto id = parseNumber<std::int64_t>(text);
     if (id && m_partIds.contains(*id))
         return *id;
     return part(text);
@@ -81,7 +68,7 @@ Result<std::int64_t, Message> NameLookup::person(std::string_view text) const
         return Message{"There are several people called {0}; name them by id.", {shown(text)}};
     if (found != m_personNames.end())
         return found->second.front();
-    if (const auto id = wholeNumber(text))
+    if (const auto id = parseNumber<std::int64_t>(text))
         return *id;
     return Message{"There is nobody called {0}.", {shown(text)}};
 }
