@@ -60,7 +60,7 @@ struct Copying {
         report.place = to;
         report.is_same_disk = isSameDisk(files, to);
         const fs::path brought = place.bring(database);
-        // From here on the copy counts: the project may go on beside.
+        // From here on the copy counts, whatever is written to the project meanwhile.
         Database copied(brought, Database::Access::Immutable, Database::Safety::RollbackJournal);
         const Records records = storage::RecordReader(copied.sql()).readAll();
         const auto list = which == Which::AllFiles ? allFiles(records, files)
@@ -73,7 +73,7 @@ struct Copying {
     }
 };
 
-/// A sentence without its full stop, to go on after it.
+/// A sentence without its full stop, so that it can be continued.
 std::string open(std::string sentence)
 {
     if (sentence.ends_with('.'))

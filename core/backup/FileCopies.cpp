@@ -24,7 +24,7 @@ namespace {
 
 struct Cancelled {};
 
-/// What goes wrong at the target ends the copying; at a source it is a matter of that file alone.
+/// A fault of the target ends the copying; a fault of a source concerns only that file.
 template <class Body> auto atTarget(const Body &body)
 {
     try {
@@ -34,7 +34,7 @@ template <class Body> auto atTarget(const Body &body)
     }
 }
 
-/// What is read next comes from the disk, not from the memory of what was written.
+/// Drops the file from the page cache, so that what is read next comes from the disk.
 void forgetCached(const fs::path &file)
 {
     const evidence::Descriptor opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC));

@@ -21,7 +21,7 @@ std::uint64_t sizeOf(const fs::path &file)
     return none ? 0 : size;
 }
 
-/// Files in the order found, each once.
+/// Collects files in the order found, each once.
 class Gathering {
 public:
     explicit Gathering(fs::path project)

@@ -14,7 +14,7 @@ namespace lastrivet::entry {
 
 namespace {
 
-/// "25:99": written as a time of day, and none.
+/// "25:99": written like a time of day, but none.
 bool isNoTime(std::string_view word)
 {
     const std::size_t colon = word.find(':');
@@ -99,7 +99,7 @@ bool EntryParser::takeJoined(std::size_t i)
     return false;
 }
 
-/// How many words from `i` on something was made of.
+/// Interprets the words from `i` on; returns how many it used.
 std::size_t EntryParser::take(std::size_t i)
 {
     if (isJoin(i) || m_words.isDash(i))
@@ -134,7 +134,8 @@ std::size_t EntryParser::partedAt(std::size_t begin, std::size_t end) const
     return end;
 }
 
-/// Words in front of the colon that are nothing else: the beginning of a part's name, or a riddle.
+/// Takes words in front of the colon that nothing else explains: the beginning of a part's name, or
+/// unknown.
 void EntryParser::takeUnknown(std::size_t begin, std::size_t end)
 {
     // An "and" between two parts begins no part's name.
@@ -189,7 +190,8 @@ void EntryParser::addNoDay(std::size_t word)
                {m_words.folded(word)});
 }
 
-/// What may stand in the note and is not of it: ticks, and without a colon also time and people.
+/// Takes what may be written in the note without being part of it: ticks, and without a colon also
+/// time and people.
 std::size_t EntryParser::takeFromNote(std::size_t i)
 {
     std::size_t taken = takeSteps(i);
@@ -203,9 +205,8 @@ std::size_t EntryParser::takeFromNote(std::size_t i)
     return taken;
 }
 
-/// Which length of time is meant in a note without a colon: the one that ends the line, which is
-/// part of no sentence, else the first; behind a span of the clock, which says it already, none is.
-/// The others are told. `count()` when there is none.
+/// The word at which the duration begins that is meant in a note without a colon: the one that ends
+/// the line, else the first; the others are reported. `count()` when there is none.
 std::size_t EntryParser::lengthMeant(std::size_t first)
 {
     const std::size_t end = m_words.count();

@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <chrono>
 
-// What a line comes to when all its words are read.
+// The second half of `EntryParser`: what follows once all words are read.
 namespace lastrivet::entry {
 
 void EntryParser::settle()
@@ -59,7 +59,7 @@ void EntryParser::settleTime()
     warnOfLongAgo();
 }
 
-/// A year that was mistyped, or a computer's clock that stands at the day of its making.
+/// A mistyped year, or a computer whose clock has fallen back to its first day.
 void EntryParser::warnOfLongAgo()
 {
     constexpr std::chrono::days aYear{366};

@@ -13,7 +13,7 @@
 #include <algorithm>
 #include <chrono>
 
-// What words of a line can mean; each answers how many words it took.
+// The functions of `EntryParser` for what words can mean; each returns how many words it took.
 namespace lastrivet::entry {
 
 namespace {

@@ -35,9 +35,9 @@ std::vector<Minutes> workerShares(Minutes worked, const std::vector<Minutes> &st
     return shares;
 }
 
-/// A stretch that nobody worked at would be the builder's: rather a minute too much for whoever did
-/// the rest of it.
-void leaveNoneAlone(const WorkSession &whole, std::vector<WorkSession> &sessions)
+/// A session without workers would count for the builder, so whoever did the rest gets a minute
+/// there, even if that is one too many.
+void addMissingWorkers(const WorkSession &whole, std::vector<WorkSession> &sessions)
 {
     if (whole.workers.empty())
         return;
@@ -66,7 +66,7 @@ void shareWorkers(const WorkSession &whole, const std::vector<Minutes> &stretche
                 sessions[i].workers.push_back(part);
         }
     }
-    leaveNoneAlone(whole, sessions);
+    addMissingWorkers(whole, sessions);
 }
 
 } // namespace

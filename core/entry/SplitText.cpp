@@ -14,7 +14,7 @@ namespace lastrivet::entry {
 
 namespace {
 
-/// "2 h 15 min" has four; a pasted page has thousands, and each pair of them would be tried.
+/// The most words of a piece that are tried: "2 h 15 min" has four, a pasted page has thousands.
 constexpr std::size_t mostWordsOfTime = 6;
 
 struct Piece {

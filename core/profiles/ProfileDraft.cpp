@@ -14,7 +14,7 @@ namespace {
 
 using nlohmann::json;
 
-/// Takes of an object what fits, and leaves the rest.
+/// Reads the fields of an object that fit, and ignores the rest.
 class DraftReader {
 public:
     explicit DraftReader(const json &object)

@@ -39,7 +39,7 @@ struct Cited {
     std::string source;
 };
 
-/// What was found on the way, beside the profile.
+/// What is collected while a profile is read.
 struct Findings {
     std::vector<Cited> cited;
     std::vector<ProfileFault> faults;

@@ -41,7 +41,8 @@ std::vector<Badge> badges(const Ground &ground, const Answer &answer)
         if (const auto place = ground.tree.placeOf(ground.closings[i].closing->component_id))
             worsen(*place, answer.closings[i].state);
     }
-    // Parts follow their parents, so going backwards every part is complete before it is handed up.
+    // Parts follow their parents: going backwards, every part is complete before its state is
+    // passed to its parent.
     for (Place place = ground.tree.size(); place-- > 0;) {
         const auto parent = ground.tree.parentOf(place);
         if (parent && worst[place])

@@ -37,8 +37,8 @@ const PartFields &partFieldsOf(RecordType type)
     return fields[std::size_t(type)];
 }
 
-/// The parts that a linked record is about; `none` is told of records that could name a part and
-/// name none.
+/// Calls `found` with each part that a linked record is about; `none` for a record that could name
+/// a part and names none.
 template <class Found, class None>
 void forEachPart(const Records &records, RecordRef link, Found found, None none)
 {

@@ -84,7 +84,7 @@ constexpr std::array<Question, ruleCount> inspectorsOrder{{
      }},
 }};
 
-/// A rule without a line here would be looked for beyond the end of the list.
+/// Every rule needs a line: the list is indexed by rule.
 constexpr bool hasEachRuleOnce()
 {
     std::array<bool, ruleCount> isThere{};

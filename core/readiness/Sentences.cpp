@@ -73,7 +73,7 @@ constexpr std::array<Wording, ruleCount> wordings{{
     {Rule::UntickedCheck, "{0}: not ticked", "look, and tick it or say that it does not apply"},
 }};
 
-/// A rule without a line, or with that of another, would be explained in wrong words.
+/// Every rule needs a line of its own, in the same order.
 constexpr bool isInOrder()
 {
     for (std::size_t i = 0; i < wordings.size(); ++i) {
@@ -196,7 +196,7 @@ std::optional<Closer> closerOf(const std::vector<Fact> &facts, const std::string
                                            : std::string_view("have it signed again")};
 }
 
-/// With the figures: by how much it is outside tells what is to be done.
+/// With the numbers: what is to be done depends on how far outside it is.
 std::optional<Closer> outsideLimits(const Blocker &blocker, const Records &records)
 {
     std::optional<Message> sentence;

@@ -93,12 +93,7 @@ bool isJournalled(std::string_view table)
     return columnsOf(table, findRecordTable(table)) > 0;
 }
 
-std::size_t keyColumnsOf(const ChangedRow &row)
-{
-    return row.recordTable ? row.recordTable->keyColumns() : 1;
-}
-
-/// Readers take the key's cells for granted.
+/// Code that reads a row relies on the cells of its key.
 bool hasWholeKey(const ChangedRow &row, std::size_t columns)
 {
     const std::size_t count = keyColumnsOf(row);
@@ -171,7 +166,7 @@ bool fits(std::span<const unsigned char> recorded, const std::vector<bool> &keys
            std::find(keys.begin() + std::ptrdiff_t(count), keys.end(), true) == keys.end();
 }
 
-/// SQLite passes over tables of another shape in silence; here that is an error.
+/// SQLite silently skips tables of another shape; here that is an error.
 void requireSameShape(const Database &database, std::span<const std::uint8_t> changeset)
 {
     std::set<std::string> seen;
@@ -196,7 +191,7 @@ void requireSameShape(const Database &database, std::span<const std::uint8_t> ch
 int noteConflict(void *context, int kind, sqlite3_changeset_iter *at)
 {
     auto &applied = *static_cast<Applied *>(context);
-    // Told once at the end, of no row: the records' own rules may name the record.
+    // Reported once at the end and for no row; the invariants may find the record later.
     if (kind == SQLITE_CHANGESET_FOREIGN_KEY) {
         applied.leavesDangling = true;
         return SQLITE_CHANGESET_OMIT;

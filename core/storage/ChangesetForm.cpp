@@ -16,7 +16,7 @@ enum Value : std::uint8_t { Undefined, Integer, Real, Text, Bytes, Null };
 /// What was made or removed has a value in every column; of an update the others are left out.
 enum class Row { Whole, WhatChanged };
 
-/// Takes pieces off the front; every answer is false or empty when they are not there.
+/// Takes pieces off the front; returns false or empty when they are not there.
 class Pieces {
 public:
     explicit Pieces(std::span<const std::uint8_t> bytes)
@@ -43,7 +43,7 @@ public:
         return first;
     }
 
-    /// Seven bits a byte, the high one for "more follows"; five bytes hold any length there is.
+    /// Seven bits to a byte, its highest bit saying that more follow; five bytes hold any length.
     std::optional<std::uint64_t> number()
     {
         std::uint64_t number = 0;
@@ -90,7 +90,7 @@ private:
     std::span<const std::uint8_t> m_rest;
 };
 
-/// How many columns the table has that the next changes are of.
+/// The number of columns of the table that the next changes belong to.
 std::optional<std::uint64_t> readTable(Pieces &pieces)
 {
     const auto columns = pieces.number();

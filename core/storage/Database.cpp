@@ -21,7 +21,7 @@ void configure(sqlite3 *handle, int option, int value)
         throw Fault("This build of SQLite lacks a protection that project files need.");
 }
 
-/// Far above what a project needs, far below what a hostile file could make of SQLite's own.
+/// Far above what a project needs, far below SQLite's own limits, which a hostile file could use.
 void limit(sqlite3 *handle)
 {
     constexpr int longestValue = 256 * 1024 * 1024; // the changes of one import are one value
@@ -45,7 +45,7 @@ void harden(SQLite::Database &sql)
     configure(handle, SQLITE_DBCONFIG_DQS_DML, 0);
     configure(handle, SQLITE_DBCONFIG_DQS_DDL, 0);
     sqlite3_extended_result_codes(handle, 1);
-    // Without recursive triggers INSERT OR REPLACE would go round the journal's delete trigger.
+    // Without recursive triggers, INSERT OR REPLACE would bypass the journal's delete trigger.
     sql.exec("PRAGMA cell_size_check=ON; PRAGMA recursive_triggers=ON; PRAGMA synchronous=FULL");
 }
 
@@ -66,7 +66,7 @@ SQLite::Database connect(const std::filesystem::path &file, Database::Access acc
     if (access == Database::Access::ReadWrite)
         return {file.string(), SQLite::OPEN_READWRITE | oneThread, busyMilliseconds};
     const auto *immutable = access == Database::Access::Immutable ? "?immutable=1" : "";
-    // With an empty name of a computer, or two slashes at the beginning would stand for one.
+    // With an empty host, or two slashes at the beginning of the path would be taken for one.
     return {fmt::format("file://{}{}", escaped(std::filesystem::absolute(file)), immutable),
             SQLite::OPEN_READONLY | SQLite::OPEN_URI | oneThread, busyMilliseconds};
 }
@@ -185,7 +185,7 @@ void throwFault(const SQLite::Exception &exception)
 
 void throwFault(const std::filesystem::filesystem_error &error)
 {
-    // Of a copy it is not known which of its ends failed: the disk that is full is the second's.
+    // When copying fails, either path may be the cause: a full disk is that of the second.
     const std::string other = error.path2().empty() ? "" : " or " + error.path2().string();
     throw NotSaved(fmt::format("{}{} could not be read or written: {}.", error.path1().string(),
                                other, error.code().message()));

@@ -77,7 +77,7 @@ void keepNewest(const std::vector<DatabaseCopy> &copies, std::size_t count, cons
     }
 }
 
-/// What tells one state of a database from another: how many rows, and the newest change.
+/// Identifies a state of a database: the number of rows, and the newest change.
 struct State {
     std::map<std::string, std::int64_t> rows;
     std::string journal;
@@ -108,7 +108,7 @@ void requireState(const fs::path &copied, const State &state)
                                    copied.string()));
 }
 
-/// Copies, and checks unless another program wrote in between: then nobody knows what to expect.
+/// Copies, and compares the copy unless another program wrote in between.
 bool copyUndisturbed(Database &database, const fs::path &to)
 {
     const auto before = database.number("PRAGMA data_version");

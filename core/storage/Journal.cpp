@@ -134,8 +134,8 @@ void bindText(SQLite::Statement &statement, int index, const std::optional<std::
         statement.bind(index);
 }
 
-/// The first time that no moment can hold. A row of such a time would push all that is written
-/// after it out of every calendar.
+/// The first time that no moment can hold. All rows after one of such a time would get impossible
+/// times, too.
 constexpr std::int64_t beyondTime =
     std::chrono::sys_time<std::chrono::milliseconds>(
         std::chrono::sys_days{std::chrono::year{2200} / std::chrono::January / 1})
@@ -150,7 +150,7 @@ std::string_view whyBroken(const JournalRow &row, const JournalRow *before)
         return "was altered";
     if (row.previous_hash != (before ? before->hash : Blob(32, 0)))
         return "does not follow the row before it";
-    // Without the sum, which the last of all numbers would not bear.
+    // Compared without adding 1, which would overflow for the greatest number.
     if (row.seq < 1 || row.seq - 1 != (before ? before->seq : 0))
         return "is out of sequence";
     return row.stamp < beyondTime ? "" : "is of a time after the year 2199";

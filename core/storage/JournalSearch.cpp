@@ -14,8 +14,8 @@ namespace lastrivet::storage {
 
 namespace {
 
-/// A changeset has the names of its tables in it, and each of a record begins with its type's: most
-/// rows need no closer look.
+/// A changeset contains the names of its tables, which begin with the name of the record type: a
+/// search for that rules out most rows without decoding them.
 bool namesAny(std::span<const std::uint8_t> bytes, const std::set<std::string_view> &tables)
 {
     const std::string_view text(reinterpret_cast<const char *>(bytes.data()), bytes.size());

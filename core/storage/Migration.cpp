@@ -41,7 +41,7 @@ void note(Database &database, const SchemaStep &step, Blob changeset, Time now)
 void runStep(Database &database, const SchemaStep &step, Time now,
              const std::function<void()> &finish = {})
 {
-    // Damage from before is no reason to lock a person out: verify tells it, and a step that needs
+    // Older damage is no reason to refuse the project: `verify` reports it, and a step that needs
     // whole references fails by itself.
     Transaction transaction(database, danglingRows(database));
     std::optional<ChangeRecording> recording;
@@ -87,7 +87,7 @@ fs::path keptCopy(Database &database, const ProjectFolder &folder)
     return file;
 }
 
-/// Steps know nothing of the words that are searched.
+/// The steps do not maintain the search index.
 void makeSearchAnew(Database &database)
 {
     SearchIndex(database).rebuild(RecordReader(database.sql()).readAll());

@@ -99,7 +99,7 @@ std::unique_ptr<Database> openForReading(Opening &opening, const ProjectFolder &
     // had none, it would hide the last changes.
     const bool isShared = opening.safety == Database::Safety::RollbackJournal;
     const bool isFrozen = opening.readOnly == ReadOnlyCause::FolderNotWritable;
-    // What was interrupted is rolled back by who may write, or in a copy.
+    // An interrupted change is rolled back by a program that may write, or in a copy.
     const bool isHalfDone = isNotEmpty(beside(folder.database(), logs[1]));
     if (isHalfDone || (hasLog(folder.database()) && (isFrozen || isShared)))
         return openCopy(opening, folder.database(), now);
@@ -174,7 +174,7 @@ Opening createDatabase(const ProjectFolder &folder, Time now)
         throw MadeElsewhere(
             fmt::format("{} exists already; choose another name.", folder.root().string()));
     opening.database = std::make_unique<Database>(Database::create(folder.database()));
-    // Before write-ahead begins, so that the first page on disk says what the file is.
+    // Before write-ahead mode begins, so that the first page on disk identifies the file.
     runSteps(*opening.database);
     opening.safety = folder.safety();
     opening.database->use(opening.safety);

@@ -30,7 +30,7 @@ void sync(const fs::path &path, int flags)
     const bool isSynced = ::fsync(file) == 0;
     const int reason = errno;
     ::close(file);
-    // Some file systems cannot sync a folder and say so with EINVAL; they need not.
+    // Some file systems cannot flush a folder, nor need to, and say so with EINVAL.
     if (!isSynced && reason != EINVAL)
         throw NotSaved(
             fmt::format("{} could not be written: {}.", path.string(), std::strerror(reason)));
@@ -50,11 +50,12 @@ ProjectFolder::ProjectFolder(fs::path root)
 
 void ProjectFolder::requireFree() const
 {
-    // Everything in it would be made, and removed again after a fault, in the folder one is in.
+    // An empty path would mean the current folder, which would be filled and, after a fault,
+    // emptied.
     if (m_root.empty())
         throw NotWritable("The folder of the project has no name.");
     std::error_code failure;
-    // A link that leads nowhere is somebody's, too.
+    // A dangling link belongs to somebody, too.
     if (fs::exists(fs::symlink_status(m_root, failure)) &&
         !(fs::is_directory(m_root, failure) && fs::is_empty(m_root, failure)))
         throw NotWritable(fmt::format("{} exists already; choose another name.", m_root.string()));

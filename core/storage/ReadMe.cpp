@@ -80,7 +80,8 @@ std::string branchOf(const RecordTable &table)
 void write(const fs::path &file, const std::string &text)
 {
     const fs::path unfinished = file.string() + ".new";
-    // A link that came with a stranger's folder would lead what is written anywhere.
+    // In a folder from a stranger it may be a link, through which another file would be
+    // overwritten.
     fs::remove(unfinished);
     {
         std::ofstream stream(unfinished, std::ios::binary | std::ios::trunc);

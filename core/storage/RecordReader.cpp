@@ -11,7 +11,7 @@ namespace lastrivet::storage {
 
 namespace {
 
-/// One use of a query that is kept: afterwards it is ready for the next one, also when this failed.
+/// One use of a kept query; resets it at the end, also after an error.
 class Asking {
 public:
     explicit Asking(RowQuery &query)

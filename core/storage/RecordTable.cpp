@@ -43,7 +43,7 @@ std::string joined(std::span<const RecordTable::Column> columns, std::string_vie
     return text;
 }
 
-/// A step can only add columns at the end, whichever field they belong to.
+/// Columns of later schema steps come last, because a step can only add columns at the end.
 void sortBySchema(std::vector<RecordTable::Column> &columns)
 {
     std::ranges::stable_sort(columns, {}, [](const RecordTable::Column &column) {
@@ -56,8 +56,8 @@ bool isMarred(std::string_view text)
     return firstNotUtf8(text) || text.find('\0') != std::string_view::npos;
 }
 
-/// A text that no program of ours can have written is read with signs in the place of what is wrong
-/// with it: one bad byte must not keep all other records from being read.
+/// A text that is not well-formed, which this program never writes, is read with replacement
+/// characters: one bad byte must not keep all other records from being read.
 bool assign(const Field &field, void *target, const Scalar &value)
 {
     const auto *text = std::get_if<std::string_view>(&value);

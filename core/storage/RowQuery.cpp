@@ -38,7 +38,7 @@ bool RowQuery::next()
 
 void RowQuery::reset() noexcept
 {
-    // What it answers is the last step's fault, which was thrown.
+    // Its result only repeats the error of the last step, which was thrown.
     sqlite3_reset(m_statement.get());
 }
 

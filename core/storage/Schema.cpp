@@ -43,8 +43,8 @@ bool isNotEmpty(const std::filesystem::path &file)
     return !none && size > 0;
 }
 
-/// Read through SQLite: closing a file of our own would end the locks that another connection of
-/// this program holds on it, as POSIX has it.
+/// Read through SQLite: by POSIX, closing a descriptor of our own would release the locks that
+/// another connection of this program holds on the file.
 std::optional<Header> findHeader(const std::filesystem::path &path)
 {
     std::optional<SQLite::Database> opened;
@@ -119,7 +119,7 @@ void requireWholeFile(const std::filesystem::path &database)
     const auto pageSize = number(header, pageSizeAt, 2);
     const auto bytes = std::uintmax_t{number(header, pagesAt)} * (pageSize == 1 ? 65536 : pageSize);
     const auto there = std::filesystem::file_size(database);
-    // While changes wait in a log beside the file, its own length says nothing.
+    // While changes are in a log beside the file, its own length means nothing.
     const bool isCounted = number(header, changesAt) == number(header, pagesValidForAt) &&
                            !isNotEmpty(database.string() + "-wal") &&
                            !isNotEmpty(database.string() + "-journal");

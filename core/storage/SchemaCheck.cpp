@@ -58,7 +58,7 @@ std::set<std::string> statementsOf(const Database &database)
     return statements;
 }
 
-/// Made once for each step: a project is looked at more than once while it opens.
+/// Made once for each step, because opening a project compares more than once.
 const std::set<std::string> &statementsMadeAt(int schema)
 {
     static std::mutex mutex;

@@ -19,15 +19,15 @@ namespace lastrivet::storage {
 
 namespace {
 
-// A row's number holds the rank of the record's type, its id and its type, so that within one rank
-// newer records have greater numbers.
+// A row's number is made of the rank of the record's type, its id and its type, so that newer
+// records of one rank have greater numbers.
 constexpr std::int64_t typesPerId = 32;
 constexpr std::int64_t rowsPerRank = std::int64_t{1} << 58;
 static_assert(recordTypeCount <= typesPerId);
 static_assert(largestId < rowsPerRank / typesPerId);
 
-/// What is built stands first when its title has the words: the higher the earlier. Others have
-/// rank 0, and are found by any of their texts.
+/// Types whose hits in the title come first, the higher the earlier. All others have rank 0, and
+/// are found by any of their texts.
 std::int64_t rankOf(RecordType type)
 {
     static constexpr std::array order{RecordType::Component, RecordType::Closing,
@@ -129,7 +129,8 @@ std::string firstLine(std::string text)
     return std::string(prefixOf(text, longest)) + "…";
 }
 
-/// Each word in quotes, so that nothing in it is an operator; the last one as a beginning.
+/// The FTS5 query: each word in quotes, so that nothing in it is an operator, the last one as a
+/// prefix.
 std::string expression(std::string_view text)
 {
     std::string terms;
@@ -210,7 +211,7 @@ void SearchIndex::forget()
 
 void SearchIndex::rebuild(const Records &records)
 {
-    // Emptied row by row, a damaged index would stay one.
+    // Deleting row by row would not repair a damaged index.
     const auto made = m_database.text(R"(SELECT "sql" FROM sqlite_schema WHERE "name"='search')");
     forget();
     m_database.run(R"(DROP TABLE "search")");

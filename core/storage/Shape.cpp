@@ -19,8 +19,8 @@ bool isWordy(char c)
     return c == '_' || c == '"' || c == '\'' || std::isalnum(static_cast<unsigned char>(c)) != 0;
 }
 
-/// Statements without comments, and with blanks only where they part words: what is left is the
-/// same for a table that was made with a column and for one that got it later.
+/// Statements without comments, and with blanks only between words: so they are the same for a
+/// table that was made with a column and for one that got it later.
 std::string normalised(const std::string &sql)
 {
     std::string text;

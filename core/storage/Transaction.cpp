@@ -12,8 +12,7 @@ namespace lastrivet::storage {
 
 namespace {
 
-/// SQLite rolls back by itself after most faults; then there is nothing left to undo, and it says
-/// so.
+/// Ignores errors: after most faults SQLite has rolled back by itself, and rolling back fails.
 template <class Step> void attempt(const Step &step) noexcept
 {
     try {

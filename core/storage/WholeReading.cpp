@@ -19,7 +19,8 @@ namespace lastrivet::storage {
 
 namespace {
 
-/// The types of records, those first that a project has most of, so that no thread ends with them.
+/// The record types, those with the most records first, so that no thread is left with one at the
+/// end.
 std::array<RecordType, recordTypeCount> byExpectedSize()
 {
     static constexpr std::array many{RecordType::Media, RecordType::WorkSession, RecordType::Step,

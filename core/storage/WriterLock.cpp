@@ -65,7 +65,7 @@ std::optional<WriterLock::Holder> read(const std::filesystem::path &file)
     return holder;
 }
 
-/// A program that was killed left its words behind, and no lock.
+/// A program that was killed leaves its text in the file, but no lock.
 bool isGone(const WriterLock::Holder &holder)
 {
     return holder.process > 0 && holder.host == hostName() &&
@@ -116,7 +116,7 @@ std::unique_ptr<WriterLock> WriterLock::take(const std::filesystem::path &file, 
 
 void WriterLock::signAs(const std::string &text) const
 {
-    // Who has it is a courtesy to others; the lock holds without it, also on a full disk.
+    // The text is only for information; the lock holds without it, also on a full disk.
     if (::ftruncate(m_file, 0) != 0 ||
         ::pwrite(m_file, text.data(), text.size(), 0) != ssize_t(text.size()))
         spdlog::warn("the lock is not signed: {}", std::strerror(errno));
@@ -143,7 +143,7 @@ bool WriterLock::isSignedByNobody(const std::filesystem::path &file)
 WriterLock::~WriterLock()
 {
     signAs({});
-    // The file stays: a latecomer may be waiting at the very file that a removal would take away.
+    // The file stays: another program may just be opening it, and would lock a removed file.
     ::close(m_file);
 }
 

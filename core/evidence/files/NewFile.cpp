@@ -23,7 +23,7 @@ std::string reason()
     return std::generic_category().message(errno);
 }
 
-/// The process is in the name, so that a sweep tells leftovers from files under way.
+/// Has the process id in it, so that a sweep can tell leftovers from files being written.
 std::string ownPrefix()
 {
     return fmt::format("{}{}-", leftoverPrefix, ::getpid());
@@ -118,7 +118,7 @@ void settleFile(const fs::path &file)
 void settleFolder(const fs::path &folder)
 {
     const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-    // Some network file systems keep their folders in order themselves, and say EINVAL.
+    // Some network file systems cannot flush folders, nor need to, and say so with EINVAL.
     if (!opened || (::fsync(opened.number()) != 0 && errno != EINVAL))
         throw FileFault(
             {"The folder {0} could not be saved: {1}.", {folder.filename().string(), reason()}});

@@ -84,7 +84,7 @@ void SummedFolder::addBy(const std::string &name, const Write &write)
     try {
         write(m_filling / name);
     } catch (const NotSaved &fault) {
-        // The person chose the place, and knows nothing of where it is filled.
+        // Names the place that the person chose, not the temporary folder.
         std::string sentence = fault.what();
         const auto at = sentence.find(m_filling.string());
         if (at != std::string::npos)
@@ -117,7 +117,7 @@ void SummedFolder::finish()
         return 0;
     });
     std::error_code error;
-    // A folder made for one program alone is opened to others as the person's habit says.
+    // While it was being filled only this user could enter it; from now on everybody may read it.
     fs::permissions(m_filling,
                     fs::perms::owner_all | fs::perms::group_read | fs::perms::group_exec |
                         fs::perms::others_read | fs::perms::others_exec,
@@ -128,7 +128,7 @@ void SummedFolder::finish()
         try {
             settleFolder(parentOf(m_place));
         } catch (const FileFault &) {
-            // Taken back, so that it goes with this object: what is told of a fault is true then.
+            // Renamed back, so that the destructor removes it, as the fault will say.
             if (std::rename(m_place.c_str(), m_filling.c_str()) != 0)
                 m_filling = m_place;
             throw;
