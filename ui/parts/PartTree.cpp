@@ -46,7 +46,7 @@ constexpr Width widths[] = {
     {PartTreeModel::SquawksColumn, 70},
     {PartTreeModel::PhotosColumn, 58},
 };
-/// Narrower than this nobody tells one part from another.
+/// The least width at which names of parts can be told from each other.
 constexpr int leastName = 170;
 /// What of it deep in the tree is worth scrolling for.
 constexpr int leastDeepName = 90;
@@ -175,7 +175,7 @@ void PartTree::showName()
         std::max(0, m_askedForName - m_view->viewport()->width()));
 }
 
-/// What a part tells counts in what lies below it, so the parts at the top say it for all.
+/// The numbers of a part include what is below it, so those at the top stand for all.
 bool PartTree::isUsed(int column) const
 {
     if (column != PartTreeModel::SquawksColumn && column != PartTreeModel::PhotosColumn)
@@ -305,7 +305,7 @@ void PartTree::focusFilter()
 
 void PartTree::filter()
 {
-    // Words that no part has choose none; with the next words the one before is back.
+    // A filter that no part passes selects none; with the next filter the former one is back.
     if (current())
         m_before = current();
     const Id<Component> kept = m_before;
@@ -320,7 +320,7 @@ void PartTree::filter()
     updateWords();
 }
 
-/// Who takes the place of a part that goes: what follows it, stands before it, or holds it.
+/// The parts to select in place of one that is removed: the next, the one before, or its parent.
 std::vector<Id<Component>> PartTree::heirs() const
 {
     const QModelIndex index = m_view->currentIndex();
@@ -352,7 +352,7 @@ void PartTree::apply(const ChangeNotice &notice)
         for (const Id<Component> part : parts)
             openAbove(m_filtered->mapFromSource(m_model->indexOf(part)));
     }
-    // Whoever weeds out parts goes on where they were.
+    // So that several parts can be removed one after the other.
     const auto isLive = [&](Id<Component> part) { return notice.after->findLive(part) != nullptr; };
     if (kept && !isLive(kept) && !m_view->selectionModel()->hasSelection()) {
         if (const auto heir = std::ranges::find_if(next, isLive); heir != next.end())

@@ -6,8 +6,8 @@
 
 #include <algorithm>
 
-// How the tree follows the records: parts that are gone leave, new ones come, the others move, and
-// each is told as what it is.
+// How the model follows the records: it signals the removal of parts that are gone, the insertion
+// of new ones, and moves of the others.
 namespace lastrivet::ui {
 
 namespace {

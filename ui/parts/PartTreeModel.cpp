@@ -236,7 +236,7 @@ QMimeData *PartTreeModel::mimeData(const QModelIndexList &indexes) const
     return data;
 }
 
-/// The move is a change of the records; the view hears of it as everybody does.
+/// The move is made as a change of the records; the view follows by the change's signal.
 bool PartTreeModel::dropMimeData(const QMimeData *data, Qt::DropAction action, int row, int,
                                  const QModelIndex &parent)
 {

@@ -30,7 +30,7 @@ QString Demo::open(const Clock &clock) const
 {
     if (QDir(m_folder).exists())
         return m_folder;
-    // Beside its place, and there when it is whole.
+    // Made beside its place, and moved there when it is whole.
     const QDir around = QFileInfo(m_folder).dir();
     QDir making(around.filePath(QStringLiteral("demo-in-the-making.lastrivet")));
     making.removeRecursively();

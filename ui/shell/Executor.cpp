@@ -18,7 +18,7 @@ void ThreadExecutor::run(QObject *context, std::function<void()> work, std::func
     m_pool.start(
         [work = std::move(work), done = std::move(done), context = QPointer<QObject>(context)] {
             work();
-            // The pointer is looked at in the window's thread only, where the context dies.
+            // The pointer is read only in the window's thread, in which the context is deleted.
             QMetaObject::invokeMethod(
                 QCoreApplication::instance(),
                 [done, context] {

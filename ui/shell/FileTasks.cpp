@@ -67,7 +67,8 @@ std::optional<RecordType> listCalled(const QString &name)
     return std::nullopt;
 }
 
-/// Where in the document, as people count there; as it is where that is in no list of records.
+/// The place in the document with its records counted from 1; a place in no list of records as it
+/// is.
 QString placeInWords(const std::string &pointer)
 {
     const QStringList steps = toQt(pointer).split(QLatin1Char('/'), Qt::SkipEmptyParts);

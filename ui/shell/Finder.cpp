@@ -31,7 +31,7 @@ constexpr int fewestOfKind = 4;
 constexpr std::int64_t firstPage = -1;
 constexpr std::int64_t firstCommand = -1000;
 
-/// The closing of what stands at each closing in the same words; empty for all else.
+/// The title of the closing of a record that every closing has in the same words; empty for others.
 QString closingOf(RecordRef record, const Records &records)
 {
     const auto titleFor = [&records](const auto *line) {
@@ -48,7 +48,7 @@ QString closingOf(RecordRef record, const Records &records)
     }
 }
 
-/// What a part lies in: both wings have a third rib.
+/// The part that a part lies in, since both wings have a third rib.
 QString partAround(RecordRef record, const Records &records)
 {
     const bool isPart = record.type == RecordType::Component;
@@ -68,7 +68,7 @@ ListRow rowOf(RecordRef record, const Records &records)
 ListRow rowOf(const SearchHit &hit, const Records &records)
 {
     ListRow row = rowOf(hit.record, records);
-    // The row has one line for it; a note may have several.
+    // The row has one line for it, and a note may have several.
     const QString snippet =
         toQt(hit.snippet).split(QLatin1Char('\n'), Qt::SkipEmptyParts).join(QStringLiteral(" · "));
     const bool isFree = row.detail.isEmpty() || hit.record.type == RecordType::Component;
@@ -107,8 +107,8 @@ std::vector<RecordRef> partsBegun(const QString &words, const Records &records)
     return found;
 }
 
-/// What has that code or number, said alone or behind its kind as in squawk 12: who types it means
-/// it, however many others begin with it.
+/// The record with that code or number, typed alone or behind its kind ("squawk 12"): it is what is
+/// meant, however many others begin with the same characters.
 std::vector<RecordRef> called(const QString &words, const Records &records)
 {
     const QStringList typed = words.split(QLatin1Char(' '), Qt::SkipEmptyParts);
@@ -135,8 +135,8 @@ std::vector<RecordRef> called(const QString &words, const Records &records)
     return found;
 }
 
-/// Whether who types these words seems to mean the row's record: its name begins with them, or a
-/// word in the name of a part, which is told from others by its side first.
+/// Whether the typed words seem to mean the row's record: its name begins with them, or, since
+/// names of parts often begin with their side, any word in the name of a part does.
 bool beginsName(const QString &words, const ListRow &row)
 {
     return row.record.id > 0 &&
@@ -256,8 +256,8 @@ void Finder::addRecords(std::vector<ListRow> &rows) const
                         tr("More records have these words; one more word finds fewer.")});
 }
 
-/// The newest records of a kind that is typed by its name, "deviation" for one, of which the texts
-/// of such records say nothing; further words are looked for in their names.
+/// The newest records of a kind that is typed by its name, as "deviation", since their own texts
+/// need not contain it; further words are searched for in their names.
 void Finder::addKinds(std::vector<ListRow> &rows) const
 {
     const auto words = m_line->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
@@ -313,7 +313,8 @@ void Finder::place()
     move((room.width() - width()) / 2, 48);
 }
 
-/// The keyboard stays in the line, so it is the line that says which row Enter would choose.
+/// The focus stays in the line, so that the line tells a screen reader which row Enter would
+/// choose.
 void Finder::point(int row)
 {
     const QModelIndex index = m_list->model()->index(row, 0);
@@ -340,7 +341,7 @@ void Finder::choose(int row)
     if (record.id > 0) {
         view->goTo(record);
     } else if (record.id <= firstCommand) {
-        // A copy: one of the commands opens this finder again, with others.
+        // A copy, since one of the commands opens this finder again and replaces them.
         const auto act = m_commands[std::size_t(firstCommand - record.id)].act;
         act();
     } else {
@@ -348,7 +349,7 @@ void Finder::choose(int row)
     }
 }
 
-/// The keyboard goes back to where it was: a command may be about what is chosen there.
+/// Gives the focus back, since a command may be about what is selected there.
 void Finder::giveFocusBack()
 {
     if (m_before && m_before->isVisible())

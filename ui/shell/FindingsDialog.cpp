@@ -92,13 +92,13 @@ void FindingsDialog::mend()
         [mended, folder = m_session.project().folder()](Progress &progress) {
             mended->repair = repair(folder, progress.stopToken(), Writer::ThisProgram);
             mended->is_stopped = progress.isCancelled();
-            // Also when it was stopped: what was made by then is there.
+            // Also when it was stopped, for what was repaired until then.
             progress.noteKept();
         },
         this,
         [this, mended] {
             setRunning(false);
-            // Only once: there is nothing more to be made.
+            // Only once: nothing more can be repaired.
             m_mend->setEnabled(mended->is_stopped && !m_session.isReadOnly());
             fill(mended->repair.after, mended->repair.done);
             if (mended->is_stopped)

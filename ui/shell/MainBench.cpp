@@ -9,7 +9,7 @@
 #include <QMenuBar>
 #include <QStackedWidget>
 
-// The bench view covers the whole screen, and gives the window back as it was.
+// Shows the bench view on the whole screen, and the window again as it was.
 namespace lastrivet::ui {
 
 void MainWindow::toggleBench()
@@ -24,7 +24,7 @@ void MainWindow::toggleBench()
     connect(m_bench, &BenchView::left, this, &MainWindow::toggleBench);
     m_stack->addWidget(m_bench);
     m_stack->setCurrentWidget(m_bench);
-    // Who has chosen a part among all of them goes to the bench with it.
+    // A part that is shown on the page is the one to work on.
     if (m_view->current() == PageId::Parts) {
         if (const auto part = m_view->page(PageId::Parts).shownPart())
             m_bench->showPart(part);
@@ -40,7 +40,7 @@ void MainWindow::leaveBench()
         return;
     m_stack->removeWidget(m_bench);
     m_bench->hide();
-    // It may be one of its own buttons that asks for this.
+    // Deleted later, because one of its own buttons may be asking for this.
     m_bench->deleteLater();
     m_bench = nullptr;
     menuBar()->show();

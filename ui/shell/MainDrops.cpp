@@ -17,17 +17,43 @@
 // What is dropped on the window where no page takes it: a project, records, a list.
 namespace lastrivet::ui {
 
+namespace {
+
+bool endsWith(const QString &file, const QStringList &endings)
+{
+    return endings.contains(QFileInfo(file).suffix(), Qt::CaseInsensitive);
+}
+
+bool isDocument(const QString &file)
+{
+    return endsWith(file, {QStringLiteral("json")});
+}
+
+bool isList(const QString &file)
+{
+    return endsWith(file, {QStringLiteral("csv"), QStringLiteral("tsv")});
+}
+
+/// The file that is dropped; empty for several, since it is unknown which is meant.
+QString onlyFile(const QMimeData &offered)
+{
+    const QStringList files = filesIn(offered);
+    return files.size() == 1 ? files.front() : QString();
+}
+
+} // namespace
+
 bool MainWindow::canTake(const QMimeData &offered) const
 {
-    // A dialog that is open is about the project that another one would put away.
+    // An open dialog is about the project that would be closed.
     if (QApplication::activeModalWidget())
         return false;
     if (!projectIn(offered).isEmpty())
         return true;
     if (!m_view || m_view->session().isReadOnly())
         return false;
-    // What asks about a document stands above the pages, and the bench covers it.
-    return !listIn(offered).isEmpty() || (!documentIn(offered).isEmpty() && m_view->isVisible());
+    // The question about a document is shown above the pages, where the bench would cover it.
+    return isList(file) || (isDocument(file) && m_view->isVisible());
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)
@@ -42,17 +68,15 @@ void MainWindow::dropEvent(QDropEvent *event)
     if (!canTake(dropped))
         return;
     event->acceptProposedAction();
-    // The program from which it was dragged waits until this is over.
-    QTimer::singleShot(0, this,
-                       [this, project = projectIn(dropped), document = documentIn(dropped),
-                        list = listIn(dropped)] {
-                           if (!project.isEmpty())
-                               openFolder(project);
-                           else if (m_view && !document.isEmpty())
-                               m_view->notices().askToImport(document);
-                           else if (m_view)
-                               showDropped(list);
-                       });
+    const QString project = projectIn(dropped);
+    const QString file = project.isEmpty() ? onlyFile(dropped) : project;
+    // Later, because the program that it was dragged from waits for this event to end.
+    QTimer::singleShot(0, this, [this, file, isProject = !project.isEmpty()] {
+        if (isProject)
+            openFolder(file);
+        else
+            takeDropped(file);
+    });
 }
 
 void MainWindow::showDropped(const QString &list)

@@ -15,7 +15,7 @@
 
 #include <memory>
 
-// Nothing is lost by leaving: what is begun holds the window back once.
+// Leaving loses nothing without a warning: what is begun stops it once.
 namespace lastrivet::ui {
 
 namespace {
@@ -29,7 +29,7 @@ std::shared_ptr<Progress> bringing(const Session &session)
     return {};
 }
 
-/// What is being typed into a cell of a list is handed in, as when the keyboard leaves it.
+/// Commits what is being typed into a cell of a list, as when it loses the focus.
 void settleCell()
 {
     const QWidget *typing = QApplication::focusWidget();
@@ -39,8 +39,7 @@ void settleCell()
         list->setFocus();
 }
 
-/// What is typed into the fields of a record is kept without being asked for. Where that fails, the
-/// form is one that is begun.
+/// Commits what is typed into the fields of a record. A form in which that fails counts as begun.
 void settleForms(const ProjectView &view)
 {
     settleCell();

@@ -21,7 +21,8 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// What the key of a digit gives without Shift on French keyboards; empty in other languages.
+/// The sign on the key of a digit on French keyboards, where digits need Shift; empty for other
+/// keyboards.
 QKeySequence onFrenchKeyboard(QChar digit)
 {
     static const QString digits = QStringLiteral("1234567890");
@@ -61,7 +62,7 @@ void MainWindow::buildFileMenu()
         menu, tr("&Open a project folder…"), QKeySequence::Open, [this] { browse(); }, false);
     m_recentMenu = menu.addMenu(tr("Open &again"));
     m_recentMenu->setToolTipsVisible(true);
-    // Of the menu around it: one that has nothing in it cannot be opened, and would stay so.
+    // On the signal of the outer menu: a submenu that is empty cannot be opened to fill itself.
     connect(&menu, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
     menu.addSeparator();
     add(menu, tr("&Import records…"), {}, [this] { importFile(); });
@@ -118,7 +119,7 @@ void MainWindow::buildGoMenu()
 void MainWindow::buildViewMenu()
 {
     QMenu &menu = *menuBar()->addMenu(tr("&View"));
-    // The keys of menus sleep while the menu bar is hidden; those of the window do not.
+    // Added to the window, too: shortcuts of menus are inactive while the menu bar is hidden.
     addAction(add(menu, tr("&Bench view"), Qt::Key_F11, [this] { toggleBench(); }));
     addAction(m_undo);
     addAction(m_redo);

@@ -32,7 +32,7 @@ namespace {
 constexpr int treeHeight = 220;
 const auto noAuthority = QStringLiteral("plain");
 
-/// Without what a file system or another computer stumbles over.
+/// Without characters that file systems do not take.
 QString asFileName(const QString &name)
 {
     QString file;
@@ -86,7 +86,7 @@ NewProjectForm::NewProjectForm(const Clock &clock, QWidget *parent)
     connect(m_tree, &StarterTree::pruned, this, &NewProjectForm::tellSize);
     for (const QLineEdit *line : {m_name, m_builder})
         connect(line, &QLineEdit::textChanged, this, &NewProjectForm::lookAtNames);
-    // It stands there always: made or dropped, it begins anew.
+    // The form is always shown; once a project is made or dropped, it begins anew.
     connect(this, &ActForm::left, this, &NewProjectForm::clear);
     clear();
 }
@@ -207,7 +207,7 @@ bool NewProjectForm::make(const std::string &builder)
     } catch (const Fault &fault) {
         hint(inWords(Message{fault.what(), {}}));
     }
-    // All that lies there was made just now, and stands in the way of a second try.
+    // All of it was made just now, and would only prevent a second try.
     project.reset();
     std::error_code failure;
     std::filesystem::remove_all(place, failure);
@@ -255,7 +255,7 @@ bool NewProjectForm::tellMissing()
     return true;
 }
 
-/// Enter in a line makes nothing yet: the parts to begin with are chosen further down.
+/// Enter in a line does not make the project, since there is more to choose further down.
 void NewProjectForm::keyPressEvent(QKeyEvent *event)
 {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

@@ -21,7 +21,7 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int lookMilliseconds = 3000;
-/// The first page is to be there first.
+/// Waits until the first page is shown.
 constexpr int settleMilliseconds = 1500;
 
 /// The second database that the notice is about; empty when it is about none.
@@ -143,7 +143,7 @@ void NoticeBars::lookAtRecords()
     const auto newest = m_session.read([this] { return m_session.project().journalHash(); });
     if (!newest || *newest == m_newestThen)
         return;
-    // Said once: what comes after it makes no difference.
+    // Said once only.
     m_newestThen.clear();
     m_readOnly->setText(tr("The records have been changed since this was opened (%1), and are "
                            "shown as they were then. To read only. %2")
@@ -232,7 +232,10 @@ void NoticeBars::lookAtPlace()
     if (project.isInPlace() == !m_moved)
         return;
     if (m_moved) {
-        takeAway(*m_moved);
+        // Deleted later: its own button may be waiting for a folder to be chosen.
+        m_bars->removeWidget(m_moved);
+        m_moved->hide();
+        m_moved->deleteLater();
         m_moved = nullptr;
         m_session.say(tr("The project's folder is back."));
         return;

@@ -17,7 +17,7 @@ const auto printLanguageKey = QStringLiteral("print_language");
 const auto whoKey = QStringLiteral("who");
 const auto watchedKey = QStringLiteral("watched");
 
-/// A folder's path has slashes, which group keys.
+/// The key for a folder, hashed because QSettings takes slashes in a path for groups.
 QString keyFor(const QString &group, const QString &folder)
 {
     const auto hash = QCryptographicHash::hash(folder.toUtf8(), QCryptographicHash::Sha1);

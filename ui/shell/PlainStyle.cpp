@@ -20,10 +20,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// Of a line in a tip.
-constexpr int tipLetters = 64;
-
-/// True when the key would take back or do again, and the field has nothing of its own for it.
+/// True for the key of undo or redo in a field that has nothing of its own to undo or redo.
 bool isOfProject(const QObject &field, const QKeyEvent &key)
 {
     const bool isUndo = key.matches(QKeySequence::Undo);
@@ -33,14 +30,14 @@ bool isOfProject(const QObject &field, const QKeyEvent &key)
         const QTextDocument &typed = *text->document();
         return text->isReadOnly() || !(isUndo ? typed.isUndoAvailable() : typed.isRedoAvailable());
     }
-    // Boxes get the keys of the line in them.
+    // A combo or spin box gets the keys of its line edit.
     const auto *line = qobject_cast<const QLineEdit *>(&field);
     if (!line)
         line = field.findChild<QLineEdit *>(QString(), Qt::FindDirectChildrenOnly);
     return line && !(isUndo ? line->isUndoAvailable() : line->isRedoAvailable());
 }
 
-/// A key that is held down was meant for what had the keyboard before.
+/// A repeated key press was meant for the widget that had the focus before.
 bool isToPress(const QKeyEvent &key)
 {
     const bool isEnter = key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter;
@@ -91,7 +88,7 @@ bool PlainStyle::eventFilter(QObject *watched, QEvent *event)
     case QEvent::ShortcutOverride:
         if (!isOfProject(*watched, *static_cast<QKeyEvent *>(event)))
             break;
-        // With nothing of its own to take back or do again, a field leaves the key to the project.
+        // Then the project gets the key.
         event->ignore();
         return true;
     case QEvent::KeyPress:
@@ -107,33 +104,13 @@ bool PlainStyle::eventFilter(QObject *watched, QEvent *event)
     return QProxyStyle::eventFilter(watched, event);
 }
 
-/// Qt leaves a text that is not HTML in one line as long as the screen is wide.
-void PlainStyle::narrow(QLabel &tip)
-{
-    const QFontMetrics metrics = tip.fontMetrics();
-    const int most = tipLetters * metrics.averageCharWidth();
-    const int margins = tip.width() - metrics.size(0, tip.text()).width();
-    if (tip.wordWrap() || tip.width() <= most + margins)
-        return;
-    // A path has no place to break.
-    const QRect lines = metrics.boundingRect(QRect(0, 0, most, QWIDGETSIZE_MAX),
-                                             Qt::AlignLeft | Qt::TextWordWrap, tip.text());
-    const int width = std::max(most, lines.width()) + std::max(0, margins);
-    const int right = tip.x() + tip.width();
-    tip.setWordWrap(true);
-    tip.resize(width, tip.heightForWidth(width));
-    // Where it had no room to the right of the mouse it ends there, however wide it is.
-    if (right <= QCursor::pos().x())
-        tip.move(right - width, tip.y());
-}
-
-/// Lets the wheel pass by boxes for numbers that nobody types in.
+/// Ignores the wheel over number boxes without the focus.
 bool PlainStyle::passesBy(QObject *watched, QEvent *event)
 {
     const auto *box = qobject_cast<const QAbstractSpinBox *>(watched);
     if (!box || box->hasFocus())
         return false;
-    // What lies around it scrolls.
+    // The area around it scrolls instead.
     event->ignore();
     return true;
 }

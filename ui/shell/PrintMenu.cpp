@@ -9,7 +9,7 @@
 #include <QMenu>
 #include <QMenuBar>
 
-// The menu of papers; each opens the one form with that paper chosen.
+// The Print menu; each document opens the one form with that document chosen.
 namespace lastrivet::ui {
 
 void MainWindow::buildPrintMenu()

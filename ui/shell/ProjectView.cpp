@@ -54,8 +54,8 @@ ProjectView::ProjectView(std::unique_ptr<Session> session, QWidget *parent)
 
 ProjectView::~ProjectView()
 {
-    // Left while all of it is whole: a widget that loses the focus as it goes still tells its
-    // owner, of which by then only the QWidget is left.
+    // The focus is taken away while everything is whole: a widget that loses it while being deleted
+    // still signals its owner, of which only the QWidget part is left by then.
     if (QWidget *edited = focusWidget())
         edited->clearFocus();
     // Pages look at the session until they are gone.
@@ -117,7 +117,7 @@ void ProjectView::open(PageId id)
 
 void ProjectView::showPage(PageId id)
 {
-    // The new page is not to lie under it.
+    // It must not cover the new page.
     putCaptureAway();
     if (id != m_current) {
         page(m_current).setAway(true);
@@ -127,7 +127,7 @@ void ProjectView::showPage(PageId id)
     m_rail->choose(id);
     page(id).setAway(false);
     m_stack->setCurrentWidget(&page(id));
-    // The Log page has the clock at its line.
+    // The Log page shows the clock itself.
     m_timer->setAway(id == PageId::Log);
     Q_EMIT opened(id);
 }

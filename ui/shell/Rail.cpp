@@ -21,7 +21,7 @@ Rail::Rail(const Theme &theme, QWidget *parent)
     layout->setContentsMargins(0, 8, 1, 8);
     layout->setSpacing(0);
     for (const PageDescription &page : pageList()) {
-        // What is looked up now and then stands apart from what is used every evening.
+        // A gap between the pages for every evening and those that are looked up now and then.
         if (page.id == PageId::Journal)
             layout->addStretch(1);
         auto *button = new RailButton(theme, page.icon, page.name(), this);

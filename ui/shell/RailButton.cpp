@@ -63,7 +63,7 @@ void RailButton::keyPressEvent(QKeyEvent *event)
     case Qt::Key_Right:
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        // The rail's: it goes from page to page.
+        // For the rail, which goes from page to page by it.
         event->ignore();
         break;
     default:

@@ -61,7 +61,7 @@ QString RecentProjects::label(const QString &folder) const
 void RecentProjects::add(const QString &folder, const QString &name)
 {
     QStringList all = folders();
-    // The same folder may have been written down by another way to it.
+    // The same folder may be listed under another path.
     all.removeIf([&](const QString &known) {
         return QFileInfo(known).canonicalFilePath() == QFileInfo(folder).canonicalFilePath();
     });

@@ -17,7 +17,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// Nobody looks through as many to see what a key took back.
+/// Above this many records it would be hard to see what a single key press undid.
 constexpr std::size_t manyRecords = 50;
 constexpr qint64 undoToldMilliseconds = 60000;
 
@@ -93,7 +93,7 @@ void Session::lookAtClock()
 
 bool Session::report(const Result<ChangeNotice, Refusal> &result, const QString &sentence)
 {
-    // Undo beside a change that was none would take back the one before it.
+    // Without an undo button, which would undo the change before it.
     if (result && result->touched.empty())
         Q_EMIT said(tr("Nothing had to be changed."), false);
     else if (result)
@@ -167,7 +167,7 @@ void Session::reverse(std::int64_t seq, const QString &label)
     const QString taken = tr("Taken back: %1").arg(label);
     try {
         const auto result = m_project->reverse(seq, toStd(taken));
-        // Undo beside an undo would take back the change before it.
+        // Without an undo button, which would undo the change before it.
         if (result && result->kind == ChangeKind::Undo)
             say(taken);
         else
@@ -196,7 +196,7 @@ bool Session::keep(const std::function<void()> &body)
         m_isKeepingInVain = false;
         return true;
     } catch (const Fault &fault) {
-        // The clock is looked at every few seconds; one complaint is enough.
+        // One complaint is enough, since the timer is stored every few seconds.
         if (!std::exchange(m_isKeepingInVain, true))
             complain(fault);
         return false;
@@ -216,7 +216,7 @@ LocalState Session::localState(std::string_view key)
 
 void Session::tellUnread(const Fault &fault, Telling telling)
 {
-    // Pages read again with every change; one complaint is enough.
+    // One complaint is enough, since pages read again with every change.
     if (!std::exchange(m_isReadingInVain, true) || telling == Telling::EachTime)
         complain(fault);
 }
@@ -228,8 +228,8 @@ TimerProgress Session::timerProgress() const
     try {
         m_timerProgress = lastrivet::timerProgress(*m_project, *m_timer);
     } catch (const Fault &) {
-        // What was known of it is kept again with the next tick: a fresh one would be the end of
-        // its pauses and its note.
+        // The progress read last, which the next tick stores again; a fresh one would lose pauses
+        // and note.
         if (!m_timerProgress || m_timerProgress->began != m_timer->began)
             return freshProgress(m_timer->began);
     }
@@ -247,7 +247,7 @@ bool Session::setTimerProgress(const TimerProgress &progress)
 
 bool Session::setTimer(const std::optional<RunningTimer> &timer)
 {
-    // Somebody pressed a button and waits for what comes of it.
+    // Somebody pressed a button and expects an answer each time.
     m_isKeepingInVain = false;
     if (!keep([&] { setRunningTimer(*m_project, timer); }))
         return false;
@@ -288,7 +288,7 @@ std::shared_ptr<Progress> Session::runLong(const QString &title,
         [this, progress, fault, done = std::move(done), notDone = std::move(notDone),
          context = QPointer<QObject>(context)] {
             std::erase_if(m_running, [&](const auto &one) { return one.lock() == progress; });
-            // The foot of the window follows it to its end, whoever asked for it.
+            // The foot of the window shows it to its end, even when the context is gone.
             Q_EMIT workEnded(progress);
             const bool isCancelled = progress->isCancelled() && !progress->isKept();
             if (!fault->isEmpty())

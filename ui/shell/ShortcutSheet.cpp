@@ -51,7 +51,7 @@ ShortcutSheet::ShortcutSheet(QWidget *parent)
 
 void ShortcutSheet::open(const std::vector<QAction *> &commands, const QWidget *page)
 {
-    // The key that opens it comes here, too, while it is open.
+    // While it is open, it also gets the key that opens it.
     if (!isHidden()) {
         leave();
         return;
@@ -80,7 +80,7 @@ void ShortcutSheet::open(const std::vector<QAction *> &commands, const QWidget *
     setFocus();
 }
 
-/// The page's own keys, which are no commands of a menu: those that say what they do.
+/// The page's own shortcuts, which are in no menu, as far as they say what they do.
 void ShortcutSheet::addKeysOf(const QWidget &page)
 {
     for (const QShortcut *shortcut : page.findChildren<QShortcut *>()) {
@@ -108,8 +108,8 @@ void ShortcutSheet::addLine(const QString &keys, const QString &words)
         m_lines.push_back(line);
 }
 
-/// As many columns as the window is high enough to need, and wide enough to hold; what still finds
-/// no room is scrolled to.
+/// As many columns as the window's height requires and its width allows; the rest can be scrolled
+/// to.
 void ShortcutSheet::fit()
 {
     const QSize room = parentWidget()->size() - QSize(2 * edge, top + edge);
@@ -146,7 +146,7 @@ void ShortcutSheet::lay(int linesPerColumn)
         label->show();
 }
 
-/// Who only looked a key up goes on where he was; hiding alone would lead to any widget.
+/// Gives the focus back to where it was; hiding alone would move it to any widget.
 void ShortcutSheet::leave()
 {
     if (m_before && m_before->isVisible())

@@ -29,7 +29,8 @@ void Speech::speak(const QString &code)
     const print::Language *chosen = print::languageOfCode(code);
     const print::Language &language =
         chosen ? *chosen : print::languageFor(QLocale::system().language());
-    // Days and numbers stay the system's when no language was chosen, be there texts in it or not.
+    // Without a choice, days and numbers stay the system's, even where there are no texts in its
+    // language.
     QLocale::setDefault(chosen ? localeOf(language) : QLocale::system());
     install(QStringLiteral("qtbase_") + language.code,
             QLibraryInfo::path(QLibraryInfo::TranslationsPath));

@@ -157,7 +157,7 @@ void StartPage::showEvent(QShowEvent *event)
 void StartPage::takeKeyboard()
 {
     if (m_newest) {
-        // Made a moment ago, it would be shown with the next events only.
+        // A button made just now is not visible before the next events, and could get no focus.
         m_newest->show();
         m_newest->setFocus();
     } else if (m_form) {

@@ -65,7 +65,7 @@ Theme::Theme(QApplication &application, Choice choice, QObject *parent)
 void Theme::choose(Choice choice)
 {
     m_choice = choice;
-    // Every widget there is would be styled anew.
+    // Setting it again would style every widget anew.
     if (wantsDark() != m_isDark)
         apply();
 }

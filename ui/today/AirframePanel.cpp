@@ -47,7 +47,7 @@ void AirframePanel::build()
     m_why->setWordWrap(true);
     m_why->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_picture->setMaximumHeight(tallestPicture);
-    // The room stays, so that little jumps while the mouse moves.
+    // Its height stays the same, so that nothing jumps while the mouse moves.
     m_why->setMinimumHeight(whyLines * m_why->fontMetrics().lineSpacing());
     m_elsewhere->setProperty("flat", true);
     m_elsewhere->setMenu(m_elsewhereMenu);

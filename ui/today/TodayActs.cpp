@@ -21,7 +21,7 @@ TodayActs::TodayActs(Session &session, QWidget *parent)
 
 TodayActs::~TodayActs()
 {
-    // What is copied already must not wait for a page that is gone.
+    // Files that are copied already must be stored, even when the page is gone.
     m_intake->finish();
 }
 

@@ -45,10 +45,10 @@ constexpr int threeColumnsFrom = 2100;
 constexpr int twoColumnsFrom = 1500;
 constexpr int stackedBelow = 760;
 constexpr int betweenColumns = 32;
-/// So high, a page whose lists stand in columns has room for more rows of each.
+/// From this height on a page with columns has room for more rows of each list.
 constexpr int manyRowsFrom = 1100;
 
-/// The width of so many letters of running text.
+/// The width of a number of letters of running text.
 int widthOf(int letters, const QFontMetrics &metrics)
 {
     const auto sample = QStringLiteral("nothing on record stands against closing the left wing");
@@ -311,7 +311,7 @@ BackupNotice &TodayPage::follow(BackupKeeper &keeper)
 void TodayPage::showUndecided()
 {
     const auto conflicts = session().read([this] { return session().project().conflicts(); });
-    // What stands there stays until they can be read again.
+    // Shown as it is until they can be read again.
     if (!conflicts)
         return;
     const auto count = int(std::ranges::count_if(
@@ -338,7 +338,7 @@ QWidget *TodayPage::firstFocus()
 
 void TodayPage::recordsChanged(const ChangeNotice &)
 {
-    // Rows speak of the answer; they follow it in a moment.
+    // The rows show the answer, which follows in a moment.
 }
 
 void TodayPage::answerChanged()

@@ -96,7 +96,7 @@ QString attentionIcon(today::AttentionKind kind)
     return {};
 }
 
-/// Something that the next closing would bury; lines of its list are told together.
+/// Something that the next closing would bury; lines of its inspector's list are one row.
 struct Chance {
     RecordRef item;
     const readiness::ClosingAnswer *closing;
@@ -120,7 +120,7 @@ std::vector<Chance> chances(const today::Today &page, const readiness::Answer &a
         if (list)
             found.push_back(*list);
     }
-    // What only work mends comes before what a camera or a pen mends.
+    // What needs work comes before what a photograph or an entry settles.
     std::ranges::stable_sort(found, std::ranges::greater{}, [](const Chance &chance) {
         return chance.item.type == RecordType::Squawk;
     });

@@ -24,7 +24,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// Once the layout has given it its place.
+/// After the layout has placed it.
 void bringIntoSight(QWidget *part)
 {
     QTimer::singleShot(0, part, [part] {
@@ -79,7 +79,7 @@ ActForm::ActForm(const QString &doWords, QWidget *parent)
     layout->addLayout(buttons);
     connect(m_do, &QPushButton::clicked, this, &ActForm::tryToPerform);
     connect(m_leave, &QPushButton::clicked, this, &ActForm::left);
-    // First of all that follows: who is told may start it again.
+    // First, because a slot of the signal may start the form again.
     connect(this, &ActForm::left, this, &ActForm::noteLeft);
 }
 
@@ -175,7 +175,7 @@ void ActForm::keyPressEvent(QKeyEvent *event)
         Unfinished::keyPressEvent(event);
 }
 
-/// A box to type in would take it for a yes to the name that is chosen in it.
+/// An editable combo box would take Enter as a confirmation of the name that is chosen in it.
 bool ActForm::eventFilter(QObject *watched, QEvent *event)
 {
     const bool isDoing =
@@ -199,7 +199,7 @@ bool ActForm::focusNextPrevChild(bool next)
     return Unfinished::focusNextPrevChild(next);
 }
 
-/// Behind all rows for what stands in none of them.
+/// Behind all rows for a widget that is in none of them.
 int ActForm::rowOf(QWidget *field) const
 {
     for (QWidget *each = field; each && each != this; each = each->parentWidget()) {

@@ -9,7 +9,7 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int tallRowHeight = 36;
-/// As the font and the style, one for the whole application.
+/// One for the whole application, as font and style are.
 int chosenHeight = Theme::rowHeight;
 
 } // namespace

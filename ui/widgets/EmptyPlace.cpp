@@ -20,7 +20,7 @@ EmptyPlace::EmptyPlace(const QString &sentence, QWidget *parent)
     m_sentence->setMinimumWidth(240);
     m_button->hide();
     connect(m_button, &QPushButton::clicked, this, &EmptyPlace::acted);
-    // Between stretches rather than aligned: an aligned label keeps the height of one line.
+    // Between stretches, because an aligned label would keep the height of one line.
     auto *middle = new QHBoxLayout;
     middle->addStretch(1);
     middle->addWidget(m_sentence, 4);

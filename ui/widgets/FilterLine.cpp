@@ -11,7 +11,7 @@ FilterLine::FilterLine(QWidget *parent)
     : QLineEdit(parent)
 {
     setClearButtonEnabled(true);
-    // It sleeps while the line is not to be seen, so that each page has its own.
+    // Inactive while the line is not visible, so that each page has its own.
     auto *find = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_F), this);
     find->setWhatsThis(tr("Look for words on this page"));
     connect(find, &QShortcut::activated, this, [this] {

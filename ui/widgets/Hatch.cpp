@@ -34,7 +34,7 @@ void paintLines(QPainter &painter, const QRectF &place, const Lines &lines, cons
     painter.setPen(pen);
     const qreal reach = std::hypot(place.width(), place.height()) / 2 + lines.apart;
     painter.save();
-    // From the corner of the whole picture, so that neighbours of one state run on.
+    // From the corner of the whole picture, so that the hatching of neighbours is continuous.
     painter.rotate(lines.angle);
     const QPointF centre = QTransform().rotate(-lines.angle).map(place.center());
     const qreal first = std::floor((centre.y() - reach) / lines.apart) * lines.apart;

@@ -35,11 +35,12 @@ void LineDraft::turnTo(const std::string &subject)
         takeUp();
         return;
     }
-    // Before it is about anything, nothing can have been typed.
+    // Nothing can have been typed before the line had a subject.
     if (!m_subject.empty())
         keep();
     m_subject = subject;
-    // Also when it says the same: its own undo must not bring back words about something else.
+    // Also when the text is the same, so that the line's own undo does not bring back another
+    // subject's.
     m_line.setText(toQt(m_drafts.of(subject).toStdString()));
 }
 

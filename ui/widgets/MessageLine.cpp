@@ -149,7 +149,7 @@ bool MessageLine::eventFilter(QObject *watched, QEvent *event)
 void MessageLine::noteInput(QObject *watched, const QEvent *event)
 {
     auto *at = qobject_cast<QWidget *>(watched);
-    // A key that a widget leaves alone goes on to those around it, after what was complained about.
+    // A key that a widget ignores is passed on to its parents, after the complaint was made.
     const bool isSame = at && m_inputAt && event == m_input && at->isAncestorOf(m_inputAt);
     m_input = event;
     m_inputAt = at;

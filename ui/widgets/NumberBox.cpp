@@ -15,7 +15,7 @@ NumberBox::NumberBox(QWidget *parent)
     connect(lineEdit(), &QLineEdit::textEdited, this, &NumberBox::noteTyping);
 }
 
-/// Whatever is typed next is another try.
+/// The next text typed is a new attempt.
 void NumberBox::noteTyping()
 {
     m_refused.clear();

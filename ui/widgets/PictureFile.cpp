@@ -23,7 +23,7 @@ QByteArray formatOf(QFile &file)
     return {suffix.data(), qsizetype(suffix.size())};
 }
 
-/// A phone's picture has a hundred times the pixels that are shown.
+/// Read at a reduced size: a phone's picture has a hundred times the pixels that are shown.
 void scale(QImageReader &reader, int widest)
 {
     const QSize size = reader.size();

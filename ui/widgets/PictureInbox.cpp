@@ -28,11 +28,8 @@ QString translated(const char *text)
 
 bool PictureInbox::canTake(const QMimeData &offered)
 {
-    // A project is to be opened, and not all that lies in it taken in; records and lists are asked
-    // about.
-    const bool isForWindow = !projectIn(offered).isEmpty() || !documentIn(offered).isEmpty() ||
-                             !listIn(offered).isEmpty();
-    return offered.hasImage() || (!ui::filesIn(offered).isEmpty() && !isForWindow);
+    // A folder that is a project is opened, and its files are not taken in.
+    return offered.hasImage() || (!ui::filesIn(offered).isEmpty() && projectIn(offered).isEmpty());
 }
 
 bool PictureInbox::isPictureOnClipboard()

@@ -92,7 +92,7 @@ void PlainTable::makeRoom()
     giveRest(room - std::max(m_leastWide, m_wideWanted));
 }
 
-/// How much was won.
+/// Returns how much width was gained.
 int PlainTable::takeFromYielding(int lacking)
 {
     int won = 0;

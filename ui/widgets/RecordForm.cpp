@@ -114,7 +114,7 @@ void RecordForm::show(std::int64_t id)
 {
     if (id != m_id)
         settle();
-    // What was kept may have led its page here already.
+    // Saving may have made the page call this already.
     const bool isOther = id != m_id;
     if (isOther)
         setAside();
@@ -136,7 +136,7 @@ bool RecordForm::isBeingTyped() const
            });
 }
 
-/// What could not be kept waits with its record.
+/// What could not be saved is shown again with its record.
 void RecordForm::setAside()
 {
     if (!shownRecord())

@@ -8,7 +8,7 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// Beyond so many changed rows one reset is quicker than many signals.
+/// Above this many changed rows one reset is quicker than many signals.
 constexpr std::size_t mostSignals = 1000;
 
 std::map<RecordRef, int> placesOf(const std::vector<RecordRef> &rows)

@@ -26,7 +26,7 @@ QColor colourOf(const QString &icon, const Colours &colours)
 
 constexpr int side = 8;
 constexpr int above = 5;
-/// Less than lies at the side of the words and marks.
+/// Smaller than the margin beside words and marks.
 constexpr int shownBar = 4;
 
 const ListRow &rowOf(const QModelIndex &index)

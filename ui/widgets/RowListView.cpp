@@ -100,7 +100,7 @@ void RowListView::mouseReleaseEvent(QMouseEvent *event)
     const QModelIndex pressed = std::exchange(m_pressed, QPersistentModelIndex());
     QListView::mouseReleaseEvent(event);
     const QModelIndex index = indexAt(event->pos());
-    // Who leaves the row with the mouse held down thought better of it.
+    // Moving off the row with the button held down cancels the click.
     if (event->button() != Qt::LeftButton || !index.isValid() || index != pressed)
         return;
     const ListRow row = m_model->row(index.row());
@@ -122,11 +122,8 @@ void RowListView::focusInEvent(QFocusEvent *event)
 void RowListView::focusOutEvent(QFocusEvent *event)
 {
     QListView::focusOutEvent(event);
-    // A chosen row in a list that is not being used would look like the thing to do; a menu may be
-    // about it.
-    const auto reason = event->reason();
-    if (reason == Qt::ActiveWindowFocusReason || reason == Qt::PopupFocusReason ||
-        reason == Qt::MenuBarFocusReason)
+    // In a list without the focus a selected row would look like the thing to do.
+    if (event->reason() == Qt::ActiveWindowFocusReason)
         return;
     m_left = currentIndex();
     setCurrentIndex({});
