@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Ground.h"
 
-#include "core/base/AtOnce.h"
+#include "core/base/InParallel.h"
 
 #include <algorithm>
 #include <unordered_set>
@@ -49,7 +49,7 @@ Ground::Ground(const Records &all)
     , tree(all.components)
 {
     fileClosings();
-    atOnce(
+    inParallel(
         [this] {
             filePictures();
             fileWork();

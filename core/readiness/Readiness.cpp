@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Readiness.h"
 
-#include "core/base/AtOnce.h"
+#include "core/base/InParallel.h"
 #include "core/readiness/CountOnRecord.h"
 #include "core/readiness/Lists.h"
 #include "core/readiness/Verdicts.h"
@@ -94,8 +94,8 @@ Answer readiness(const Records &records, const Profile &profile, Moment asOf)
     const auto answerOne = [&](const Share &share) {
         answerShare({ground, profile, asOf}, share, answer.closings);
     };
-    atOnce([&] { answerOne(shares[0]); }, [&] { answerOne(shares[1]); });
-    atOnce(
+    inParallel([&] { answerOne(shares[0]); }, [&] { answerOne(shares[1]); });
+    inParallel(
         [&] {
             Verdicts verdicts(ground, profile, asOf);
             answer.out_of_reach = outOfReach(verdicts, answer);

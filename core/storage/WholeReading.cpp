@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/WholeReading.h"
 
-#include "core/base/AtOnce.h"
+#include "core/base/InParallel.h"
 #include "core/storage/RecordReader.h"
 #include "core/storage/Transaction.h"
 
@@ -90,7 +90,7 @@ Records readWhole(const Database &database, std::int64_t worth)
     Records records;
     Share share(records);
     const std::string newest = newestChange(database);
-    atOnce([&] { help(database, newest, share); }, [&] { share.readSome(database); });
+    inParallel([&] { help(database, newest, share); }, [&] { share.readSome(database); });
     records.profile_copy = RecordReader(database.sql()).readProfile();
     return records;
 }

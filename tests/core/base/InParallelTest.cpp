@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/base/AtOnce.h"
+#include "core/base/InParallel.h"
 
 #include <catch2/catch.hpp>
 
@@ -10,11 +10,11 @@
 
 using namespace lastrivet;
 
-TEST_CASE("Two things are done at once, and both are done afterwards")
+TEST_CASE("Two things are done in parallel, and both are done afterwards")
 {
     std::atomic<bool> isBegun = false;
     std::thread::id beside;
-    atOnce(
+    inParallel(
         [&] {
             beside = std::this_thread::get_id();
             isBegun = true;
@@ -28,13 +28,13 @@ TEST_CASE("Two things are done at once, and both are done afterwards")
     CHECK(beside != std::this_thread::get_id());
 }
 
-TEST_CASE("What fails in either of two things done at once is told, and the other ends first")
+TEST_CASE("An exception of either of two parallel things is thrown, after the other has ended")
 {
     std::atomic<bool> isDone = false;
     const auto finish = [&] { isDone = true; };
     const auto fail = [] { throw std::runtime_error("no"); };
-    CHECK_THROWS_AS(atOnce(fail, finish), std::runtime_error);
+    CHECK_THROWS_AS(inParallel(fail, finish), std::runtime_error);
     CHECK(isDone.exchange(false));
-    CHECK_THROWS_AS(atOnce(finish, fail), std::runtime_error);
+    CHECK_THROWS_AS(inParallel(finish, fail), std::runtime_error);
     CHECK(isDone);
 }
