@@ -52,7 +52,7 @@ std::string english(const Refusal &refusal);
 class Project {
 public:
     struct Options {
-        /// Lives as long as the project.
+        /// Outlives the project; the computer's clock when null.
         const Clock *clock = nullptr;
         /// The name that changes are journalled under; the project's builder when empty.
         std::string who;
@@ -89,6 +89,7 @@ public:
     /// Why this computer's clock is probably wrong, for instance after its battery ran empty;
     /// nothing when it seems right. Reads the newest row of the journal.
     std::optional<Message> clockNotice() const;
+    /// Local workshop time, to the minute.
     Moment now() const;
     Moment today() const { return now().dayOnly(); }
 
@@ -116,7 +117,7 @@ public:
 
     /// Brings in the changes that another copy of this project has and this one lacks, and the
     /// files that they name. `other` is the copy's folder or its database file; it is only read.
-    /// Both copies end up with the same records, whichever merges the other. Throws
+    /// The records that result are the same in whichever of the two copies this is done. Throws
     /// `UnreadableInput` when `other` is no copy of this project.
     Result<MergeReport, Refusal> merge(const std::filesystem::path &other);
     /// What merges could not settle, decided since or not, by id.

@@ -64,6 +64,7 @@ void Project::Implementation::begin(std::shared_ptr<const Records> first, const 
         m_store->writer.writeProfile(first->profile_copy);
         return std::nullopt;
     };
+    // Nothing can refuse it: the invariants were checked, and the database was made just now.
     carryOut(plan);
 }
 
