@@ -42,7 +42,7 @@ constexpr int leastName = 160;
 
 HoursPage::HoursPage(Session &session, QWidget *parent)
     : Page(session, parent)
-    , m_reckoning(new Reckoning(session, Reckoning::Extent::Everything, this))
+    , m_calculation(new HoursCalculation(session, HoursCalculation::Extent::Everything, this))
     , m_buttons(new QButtonGroup(this))
     , m_choices(buildChoices())
     , m_sentences(new QLabel(this))
@@ -65,7 +65,7 @@ HoursPage::HoursPage(Session &session, QWidget *parent)
     };
     build();
     connectParts();
-    m_reckoning->refresh();
+    m_calculation->refresh();
     fill();
 }
 
@@ -144,9 +144,9 @@ void HoursPage::buildTable()
 void HoursPage::connectParts()
 {
     connect(m_buttons, &QButtonGroup::idClicked, this, [this](int id) { choose(HoursView(id)); });
-    connect(m_reckoning, &Reckoning::changed, this, &HoursPage::fill);
+    connect(m_calculation, &HoursCalculation::changed, this, &HoursPage::fill);
     connect(m_halves, &QSplitter::splitterMoved, this, [this] { m_isRoomChosen = true; });
-    connect(m_wishes, &WishBar::changed, m_reckoning, &Reckoning::refresh);
+    connect(m_wishes, &WishBar::changed, m_calculation, &HoursCalculation::refresh);
     connect(m_print, &QPushButton::clicked, this, &HoursPage::print);
     connect(m_newPerson, &QPushButton::clicked, this, &HoursPage::startNew);
     connect(m_person, &PersonPanel::made, this, &HoursPage::showRecord);
@@ -169,13 +169,13 @@ void HoursPage::choose(HoursView view)
 {
     m_view = view;
     m_buttons->button(int(view))->setChecked(true);
-    m_reckoning->wantLookBack(view == HoursView::LookBack);
+    m_calculation->wantLookBack(view == HoursView::LookBack);
     fill();
 }
 
 void HoursPage::fill()
 {
-    const HoursAnswer &answer = m_reckoning->answer();
+    const HoursAnswer &answer = m_calculation->answer();
     const bool isReady = isThere(m_view, answer);
     const auto words = screenWording();
     m_sentences->setText(isReady ? sentencesOf(m_view, answer, words).join(QLatin1Char('\n'))
@@ -192,7 +192,7 @@ void HoursPage::fill()
 
 void HoursPage::fillTable()
 {
-    const HoursAnswer &answer = m_reckoning->answer();
+    const HoursAnswer &answer = m_calculation->answer();
     const bool isReady = isThere(m_view, answer);
     keepPlace();
     m_model->show(isReady ? tableOf(m_view, answer, screenWording()) : print::FigureTable());
@@ -337,14 +337,14 @@ void HoursPage::recordsChanged(const ChangeNotice &notice)
 {
     m_wishes->refresh();
     m_person->apply(notice);
-    m_reckoning->refresh();
+    m_calculation->refresh();
 }
 
 void HoursPage::answerChanged()
 {
     // Another day may have begun while the page was shown.
     if (isVisible())
-        m_reckoning->refresh();
+        m_calculation->refresh();
 }
 
 void HoursPage::themeChanged()
@@ -355,7 +355,7 @@ void HoursPage::themeChanged()
 void HoursPage::showEvent(QShowEvent *event)
 {
     // Another day may have begun.
-    m_reckoning->refresh();
+    m_calculation->refresh();
     Page::showEvent(event);
     fitToWidth();
 }
@@ -378,7 +378,7 @@ void HoursPage::fitToWidth()
 
 void HoursPage::ask(const QString &ending, const QString &kinds)
 {
-    const HoursAnswer &answer = m_reckoning->answer();
+    const HoursAnswer &answer = m_calculation->answer();
     if (!isThere(m_view, answer))
         return;
     const QString name = printFileName(tr("Hours %1", "by what").arg(nameOf(m_view)),

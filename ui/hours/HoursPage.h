@@ -45,7 +45,7 @@ public:
     HoursTableModel &model() const { return *m_model; }
     QTreeView &table() const { return *m_table; }
     ChartPane &chart() const { return *m_chart; }
-    const Reckoning &reckoning() const { return *m_reckoning; }
+    const HoursCalculation &calculation() const { return *m_calculation; }
 
 protected:
     void recordsChanged(const ChangeNotice &notice) override;
@@ -74,7 +74,7 @@ private:
     void print();
 
     ChooseFile m_chooseFile;
-    Reckoning *m_reckoning;
+    HoursCalculation *m_calculation;
     HoursView m_view = HoursView::Ahead;
     std::optional<HoursView> m_roomGiven;
     /// Somebody moved the edge between chart and table since then.

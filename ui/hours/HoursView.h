@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/hours/Reckoning.h"
+#include "ui/hours/HoursCalculation.h"
 #include "ui/print/ChartPlan.h"
 #include "ui/print/FigureTable.h"
 #include "ui/print/Wording.h"

@@ -4,7 +4,7 @@
 
 #include "ui/backup/BackupNotice.h"
 #include "ui/convert/QtText.h"
-#include "ui/hours/Reckoning.h"
+#include "ui/hours/HoursCalculation.h"
 #include "ui/journal/JournalCall.h"
 #include "ui/journal/ScreenWording.h"
 #include "ui/print/HoursSentences.h"
@@ -66,7 +66,7 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
     , m_airframe(new AirframePanel(session, this))
     , m_standing(new StandingPanel(theme(), this))
     , m_hours(new HoursPanel(theme(), this))
-    , m_reckoning(new Reckoning(session, Reckoning::Extent::Forecast, this))
+    , m_calculation(new HoursCalculation(session, HoursCalculation::Extent::Forecast, this))
     , m_staysOpen(new Section(theme(), tr("Stays open"),
                               tr("No closing that was begun has to stay open."), this))
     , m_workable(new Section(theme(), tr("Workable now"), {}, this))
@@ -84,7 +84,7 @@ TodayPage::TodayPage(Session &session, QWidget *parent)
 {
     build();
     m_undecided->hide();
-    connect(m_reckoning, &Reckoning::changed, this, &TodayPage::showForecast);
+    connect(m_calculation, &HoursCalculation::changed, this, &TodayPage::showForecast);
     connect(m_hours, &HoursPanel::hoursWanted, this, [this] {
         this->session().goTo({RecordType::Person, 0});
     });
@@ -245,7 +245,7 @@ void TodayPage::fill()
     m_standing->setVisible(!records->closings.isEmpty());
     m_airframe->showAnswer();
     m_hours->show(page.hours);
-    m_reckoning->refresh();
+    m_calculation->refresh();
     fillLists(page);
     showTimer();
     if (m_backup)
@@ -292,7 +292,7 @@ void TodayPage::showTimer()
 
 void TodayPage::showForecast()
 {
-    const auto &outlook = m_reckoning->answer().outlook;
+    const auto &outlook = m_calculation->answer().outlook;
     const bool isKnown = outlook && !outlook->told.assemblies.empty();
     m_hours->showForecast(isKnown ? print::rangeSentence(screenWording(), outlook->told)
                                   : QString());
@@ -353,7 +353,7 @@ void TodayPage::showEvent(QShowEvent *event)
     if (std::exchange(m_isStale, false))
         fill();
     // On the page of hours something else may have been left out.
-    m_reckoning->refresh();
+    m_calculation->refresh();
     Page::showEvent(event);
 }
 

@@ -20,7 +20,7 @@ class BackupKeeper;
 class BackupNotice;
 class EmptyPlace;
 class HoursPanel;
-class Reckoning;
+class HoursCalculation;
 class Section;
 class StandingPanel;
 class TodayActs;
@@ -72,7 +72,7 @@ private:
     AirframePanel *m_airframe;
     StandingPanel *m_standing;
     HoursPanel *m_hours;
-    Reckoning *m_reckoning;
+    HoursCalculation *m_calculation;
     Section *m_staysOpen;
     Section *m_workable;
     Section *m_lastChance;

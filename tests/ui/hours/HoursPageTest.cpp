@@ -225,29 +225,29 @@ TEST_CASE("What is shown stays until all of it is worked out again")
     SlowExecutor slow;
     ui::Session session(Project::open(window.workshop.folder(), {&window.workshop.clock, "Robin"}),
                         slow, theme());
-    ui::Reckoning reckoning(session, ui::Reckoning::Extent::Everything);
-    reckoning.refresh();
-    reckoning.wantLookBack(true);
+    ui::HoursCalculation calculation(session, ui::HoursCalculation::Extent::Everything);
+    calculation.refresh();
+    calculation.wantLookBack(true);
     slow.doAll();
-    const auto shown = reckoning.answer();
+    const auto shown = calculation.answer();
     REQUIRE(shown.look_back);
     ui::ForecastWish{{}, 6}.keep(session);
-    reckoning.refresh();
+    calculation.refresh();
     // A wish changes nothing of the hours worked: only the outlook and the look back are missing.
     REQUIRE(slow.doOne());
-    CHECK(reckoning.answer().look_back == shown.look_back);
-    CHECK(reckoning.answer().outlook == shown.outlook);
+    CHECK(calculation.answer().look_back == shown.look_back);
+    CHECK(calculation.answer().outlook == shown.outlook);
     CHECK(slow.doAll() == 1);
-    CHECK(reckoning.answer().account == shown.account);
-    CHECK(reckoning.answer().outlook != shown.outlook);
-    CHECK(reckoning.answer().look_back != shown.look_back);
+    CHECK(calculation.answer().account == shown.account);
+    CHECK(calculation.answer().outlook != shown.outlook);
+    CHECK(calculation.answer().look_back != shown.look_back);
     // Nobody waits for a look back that is looked at no more.
-    reckoning.wantLookBack(false);
+    calculation.wantLookBack(false);
     ui::ForecastWish{{}, 7}.keep(session);
-    reckoning.refresh();
+    calculation.refresh();
     CHECK(slow.doAll() == 1);
-    CHECK(reckoning.answer().wish.hours_per_week == 7);
-    CHECK_FALSE(reckoning.answer().look_back);
+    CHECK(calculation.answer().wish.hours_per_week == 7);
+    CHECK_FALSE(calculation.answer().look_back);
 }
 
 TEST_CASE("Each bar of a chart keeps its own label, also where two parts have one name")

@@ -30,14 +30,14 @@ struct HoursAnswer {
 
 /// Works out the hours and the forecast on a worker, one part after the other, and signals when
 /// each is there. After a change the old answer stays until the new one has every part that it had.
-class Reckoning final : public QObject {
+class HoursCalculation final : public QObject {
     Q_OBJECT
 
 public:
     enum class Extent { Forecast, Everything };
 
     /// Either only the forecast, or also the account of the hours, the cone and the look back.
-    Reckoning(Session &session, Extent extent, QObject *parent = nullptr);
+    HoursCalculation(Session &session, Extent extent, QObject *parent = nullptr);
 
     const HoursAnswer &answer() const { return m_answer; }
     /// Works it out for the records, the day and the wish that are now; does nothing when that is

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/hours/Reckoning.h"
+#include "ui/hours/HoursCalculation.h"
 
 #include "ui/shell/Session.h"
 
@@ -22,7 +22,7 @@ bool isOfSameRecords(const HoursAnswer &a, const HoursAnswer &b)
 
 } // namespace
 
-Reckoning::Reckoning(Session &session, Extent extent, QObject *parent)
+HoursCalculation::HoursCalculation(Session &session, Extent extent, QObject *parent)
     : QObject(parent)
     , m_session(session)
     , m_extent(extent)
@@ -30,7 +30,7 @@ Reckoning::Reckoning(Session &session, Extent extent, QObject *parent)
 {
 }
 
-void Reckoning::refresh()
+void HoursCalculation::refresh()
 {
     // A wish that cannot be read stays what it was.
     const auto wish = ForecastWish::kept(m_session).value_or(m_next ? m_next->wish : m_answer.wish);
@@ -44,19 +44,19 @@ void Reckoning::refresh()
     workOn();
 }
 
-void Reckoning::wantLookBack(bool isWanted)
+void HoursCalculation::wantLookBack(bool isWanted)
 {
     m_wantsLookBack = isWanted;
     workOn();
 }
 
-bool Reckoning::canReplace(const HoursAnswer &next) const
+bool HoursCalculation::canReplace(const HoursAnswer &next) const
 {
     return (next.account || !m_answer.account) && (next.outlook || !m_answer.outlook) &&
            (next.look_back || !m_answer.look_back || !m_wantsLookBack);
 }
 
-std::function<void()> Reckoning::nextPiece(const std::shared_ptr<HoursAnswer> &answer) const
+std::function<void()> HoursCalculation::nextPiece(const std::shared_ptr<HoursAnswer> &answer) const
 {
     if (m_extent == Extent::Everything && !answer->account)
         return [answer] {
@@ -82,7 +82,7 @@ std::function<void()> Reckoning::nextPiece(const std::shared_ptr<HoursAnswer> &a
     return {};
 }
 
-void Reckoning::workOn()
+void HoursCalculation::workOn()
 {
     if (m_isRunning || !m_next)
         return;
