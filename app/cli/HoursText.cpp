@@ -21,7 +21,7 @@ namespace {
 
 constexpr auto right = TextTable::Align::Right;
 
-/// What the clock says, those who worked together, log entries.
+/// Minutes by the clock, man-minutes, and the number of log entries.
 std::vector<std::string> cellsOf(std::string name, const Total &total)
 {
     return {std::move(name), hoursText(total.minutes), hoursText(total.worker_minutes),

@@ -61,7 +61,7 @@ Outcome carryOut(const Action &action, Terminal &terminal)
     return Outcome::Failed;
 }
 
-/// CLI11 throws for "--help", too.
+/// Prints what the parser complains of, or the help, which CLI11 throws as an error, too.
 Outcome complainOfUsage(const CLI::App &program, const CLI::ParseError &error, Terminal &terminal)
 {
     if (error.get_exit_code() == int(CLI::ExitCodes::Success)) {

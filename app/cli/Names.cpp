@@ -71,7 +71,7 @@ const Person &personOf(const Records &records, const std::string &name)
     }
     if (ids.empty())
         throw WrongUsage(fmt::format("--who: nobody in the project is called “{}”.", name));
-    // Hours that go to the wrong one are noticed by nobody.
+    // Refused, since nobody would notice hours that are booked on the wrong person.
     if (ids.size() > 1)
         throw WrongUsage(
             fmt::format("--who: {} people in the project are called “{}”, with the ids "

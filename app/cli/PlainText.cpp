@@ -12,7 +12,7 @@ namespace lastrivet::cli {
 
 namespace {
 
-/// Unicode has two more characters that begin a line: U+2028 and U+2029.
+/// Joins at U+2028 and U+2029, too, by which Unicode separates lines and paragraphs.
 void joinAtSeparators(std::string &text)
 {
     for (const std::string_view mark : {"\u2028", "\u2029"}) {

@@ -17,7 +17,8 @@ namespace lastrivet::cli {
 
 namespace {
 
-/// What Qt remarks about its surroundings is no concern of whoever prints.
+/// Prints Qt's errors only; its warnings about its environment do not concern the person who
+/// prints.
 void hearQt(QtMsgType type, const QMessageLogContext &, const QString &text)
 {
     if (type == QtCriticalMsg || type == QtFatalMsg)

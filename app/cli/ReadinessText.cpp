@@ -72,8 +72,8 @@ private:
         return m_records.find(closing.id)->scope == ClosingScope::Aircraft;
     }
 
-    /// Among the closings of its state. Whoever asks for a closing by its id is told about it,
-    /// begun or not.
+    /// True when a closing is listed with those of this state; one that was asked for by id is,
+    /// even if nothing in it was begun.
     bool isInState(const ClosingAnswer &closing, State state) const
     {
         const bool isTold =
@@ -139,7 +139,7 @@ private:
             return;
         if (closing.state == State::ClosedEarly)
             printWhyEarly(*m_records.find(closing.id));
-        // Whoever asks for a closing by its id wants to know all about it.
+        // All of them, for a closing that was asked for by id.
         const auto blockers = m_order.nearestFirst(closing);
         const std::size_t shown = tellsAll() ? std::min(nearest, blockers.size()) : blockers.size();
         for (std::size_t i = 0; i < shown; ++i)
@@ -150,7 +150,7 @@ private:
             printWhatClearsGaps(*m_records.find(closing.id));
     }
 
-    /// Nothing against a closing means little where little is on record.
+    /// Says how much is on record: a clear closing means little where there is little.
     void printOnRecord(const readiness::OnRecord &known) const
     {
         const std::pair<std::string_view, std::int64_t> kinds[] = {
@@ -209,7 +209,7 @@ private:
                        english(readiness::gapsClearedBy(closing, m_profile)));
     }
 
-    /// What was missing on the day of the closing, nothing that is done later clears.
+    /// Only a late acceptance clears what was missing when it was closed.
     void printBlocker(const Blocker &blocker, State state) const
     {
         const std::string sentence = onOneLine(english(readiness::sentence(blocker, m_records)));

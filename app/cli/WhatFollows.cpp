@@ -26,8 +26,8 @@ namespace {
 
 constexpr std::size_t longestList = 10;
 
-/// The records that closings would bury, each with those closings. What nobody has begun will not
-/// be closed soon.
+/// The records that closings would bury, each with those closings; only of closings that were
+/// begun, since others will not be closed soon.
 std::vector<RecordAndClosings> soonOutOfReach(const Answer &answer)
 {
     std::map<RecordRef, IdSet<Closing>> closings;

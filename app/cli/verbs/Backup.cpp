@@ -19,8 +19,8 @@ struct Options : VerbOptions {
     bool json = false;
 };
 
-/// The project may be open elsewhere, or its disk be full: then the backup counts, and only its
-/// date is not kept.
+/// Notes the backup in the project. When the project is open elsewhere or its disk is full, the
+/// backup counts all the same, and only its date is not noted.
 void note(const Options &options, const backup::LastBackup &last, Terminal &terminal)
 {
     try {

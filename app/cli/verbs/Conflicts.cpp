@@ -23,7 +23,7 @@ struct Options : VerbOptions {
     bool json = false;
 };
 
-/// Before anything is decided: a wrong number leaves all as it was.
+/// Checked before anything is decided, so that a wrong number changes nothing.
 void requireOpen(const Project &project, const Options &options)
 {
     const auto conflicts = project.conflicts();

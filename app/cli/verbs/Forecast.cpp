@@ -111,7 +111,7 @@ void print(const forecast::Forecast &told, const Records &records, std::ostream 
                    hoursRange(assembly.minutes_to_go), 100 * assembly.share_of_spread);
 }
 
-/// What was said each month of the work that is done by now, and what came.
+/// What was forecast each month for the work that is done by now, and what it took.
 void print(const forecast::LookBack &told, std::ostream &out)
 {
     constexpr auto right = TextTable::Align::Right;

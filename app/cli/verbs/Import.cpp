@@ -63,7 +63,7 @@ using Hints = std::vector<std::optional<std::string>>;
     throw Invalid(std::move(lines));
 }
 
-/// A file that is no such list would pass for one without rows.
+/// Refuses a file that is not such a list, which would otherwise count as one without rows.
 void requireSomeField(const std::string &file, const exchange::CsvColumns &columns, RecordType type)
 {
     if (std::ranges::any_of(columns, [](const std::string &field) { return !field.empty(); }))
@@ -73,7 +73,7 @@ void requireSomeField(const std::string &file, const exchange::CsvColumns &colum
                     fmt::join(exchange::csvFields(type), ", "))});
 }
 
-/// A column "time" says when, or how long; nobody but its writer knows.
+/// Says what a column "time" was taken for: it may mean when, or how long.
 void warnOfTime(const std::string &file, exchange::TimeColumn time, Terminal &terminal)
 {
     if (time == exchange::TimeColumn::IsLength)
@@ -121,7 +121,7 @@ void warnOfColumns(const std::string &file, const exchange::CsvTable &table,
 
 constexpr std::string_view dayOrders[] = {"ymd", "dmy", "mdy"};
 
-/// The order that was asked for, else the one that the days show, which is told.
+/// The order that was asked for, else the one that the days show, which is reported.
 exchange::DayOrder dayOrderOf(std::string_view word, const std::string &file,
                               std::optional<exchange::DayOrder> shown, Terminal &terminal)
 {
@@ -310,7 +310,7 @@ void warnOfCurrencies(const Imported &imported, Terminal &terminal)
                                       imported.file, fmt::join(unknown, ", ")));
 }
 
-/// A slip in a year: nothing of it counts until then, and no list would show it.
+/// Warns of dates far ahead, most likely a wrong year: they would not count until then.
 void warnOfDays(const Imported &imported, Terminal &terminal)
 {
     const auto &ahead = imported.report.far_ahead;
@@ -342,7 +342,7 @@ Outcome take(const Options &options, Terminal &terminal)
                 printText(all.back(), terminal.out());
         }
     } catch (...) {
-        // What was taken in before stays, so it is told.
+        // Reported, since what was imported before this stays.
         if (options.json && !all.empty())
             tellJson(all, terminal);
         throw;

@@ -61,7 +61,7 @@ void writeChange(JsonWriter &json, const JournalChange &change)
     json.endObject();
 }
 
-/// A row with what can be seen only beside the others and the records.
+/// A row with what follows only from the other rows and the records.
 struct MarkedRow {
     const JournalEntry &entry;
     std::vector<JournalChange> changes;

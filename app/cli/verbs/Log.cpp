@@ -89,14 +89,14 @@ std::vector<Outdated> outdatedIn(const readiness::Answer &answer)
     return all;
 }
 
-/// Names each signature that held until the change and does not any more without a word on it.
+/// Names each signature that was valid until the change and is outdated by it.
 void tellOutdated(const ChangeNotice &notice, const Project &project, std::ostream &out)
 {
     if (notice.after->sign_offs.isEmpty())
         return;
     const auto outdated =
         outdatedIn(readiness::readiness(*notice.after, project.profile(), project.today()));
-    // How it was before is asked only where there is something to tell: each answer takes a while.
+    // The answer before the change is worked out only when needed, since each takes a while.
     if (outdated.empty())
         return;
     const auto before = readiness::readiness(*notice.before, project.profile(), project.today());

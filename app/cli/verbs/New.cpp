@@ -47,7 +47,7 @@ Profile profileNamed(const std::string &id)
                                  fmt::join(library.ids(), ", ")));
 }
 
-/// Makes the person of this name, and the project's builder of the person.
+/// Adds a person of this name and makes it the project's builder.
 void enterBuilder(Project &project, const std::string &name)
 {
     requireDone(project.change("Builder entered", [&](Edit &edit) {

@@ -61,7 +61,7 @@ double inchesOf(const std::string &text, std::string_view option)
     return *length;
 }
 
-/// After JSON.
+/// Ends the line after JSON.
 Outcome endLine(Terminal &terminal)
 {
     terminal.out() << '\n';
