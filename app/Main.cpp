@@ -68,9 +68,9 @@ void answerInTerminal(int argc, char *argv[])
 }
 
 /// Keeps one window open, and replaces it by a new one when it asks for that.
-class Desk {
+class WindowHost {
 public:
-    Desk(QSettings &settings, ui::Executor &executor, ui::Theme &theme, const Clock &clock)
+    WindowHost(QSettings &settings, ui::Executor &executor, ui::Theme &theme, const Clock &clock)
         : m_settings(settings)
         , m_executor(executor)
         , m_theme(theme)
@@ -146,7 +146,7 @@ int main(int argc, char *argv[])
         opening.emplace(arguments.front(), settings, clock);
     ui::Theme theme(application, ui::PersonalSettings(settings).theme());
     ui::ThreadExecutor executor;
-    Desk desk(settings, executor, theme, clock);
-    desk.show(opening ? &*opening : nullptr);
+    WindowHost host(settings, executor, theme, clock);
+    host.show(opening ? &*opening : nullptr);
     return QApplication::exec();
 }
