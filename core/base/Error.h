@@ -9,6 +9,9 @@
 
 namespace lastrivet {
 
+/// Marks a fault whose sentence itself says that nothing was changed.
+enum class Unchanged { IsSaid };
+
 /// A machine fault (disk, database, file), said in one English sentence; caught once, where a
 /// command began.
 class Fault : public std::runtime_error {

@@ -31,8 +31,8 @@ std::size_t spaceAtFront(std::string_view text)
     return 0;
 }
 
-/// A space between two digits has to separate thousands, as in "12 250"; nothing for "84 5" and
-/// "1 1/2".
+/// A space between two digits has to separate thousands, as in "12 250"; nothing for "84 5",
+/// "1500 250", "1.5 250" and "1 1/2".
 std::optional<std::string> withoutSpaces(std::string_view text)
 {
     constexpr std::size_t group = 3;

@@ -206,7 +206,8 @@ std::size_t EntryParser::takeFromNote(std::size_t i)
 }
 
 /// The word at which the duration begins that is meant in a note without a colon: the one that ends
-/// the line, else the first; the others are reported. `count()` when there is none.
+/// the line, else the first; none behind a span of the clock, which says it already. The others are
+/// reported. `count()` when there is none.
 std::size_t EntryParser::lengthMeant(std::size_t first)
 {
     const std::size_t end = m_words.count();

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/entry/ShiftText.h"
 
+#include "core/base/CaseFold.h"
 #include "core/entry/DurationText.h"
-#include "core/entry/Fold.h"
 #include "core/entry/LineWords.h"
 
 #include <array>

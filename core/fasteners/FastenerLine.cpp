@@ -3,6 +3,7 @@
 #include "core/fasteners/FastenerLine.h"
 
 #include "core/base/CaseFold.h"
+#include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
 #include "core/base/TypedNumber.h"
 #include "core/fasteners/SpokenWords.h"
@@ -113,10 +114,15 @@ constexpr std::array<std::string_view, 5> seriesWords{"unjf", "unjc", "unef", "u
 std::string_view withoutSeries(std::string_view words)
 {
     const std::string said = folded(words);
-    for (const std::string_view series : {"unjf", "unjc", "unf", "unc"}) {
-        if (said.starts_with(series) &&
-            (said.size() == series.size() || said[series.size()] == ' '))
-            return trimmed(words.substr(series.size()));
+    for (const std::string_view series : seriesWords) {
+        if (!said.starts_with(series))
+            continue;
+        auto end = series.size();
+        // How closely it fits, outside or inside.
+        for (const std::string_view fit : {"-1a", "-1b", "-2a", "-2b", "-3a", "-3b"})
+            end += std::string_view(said).substr(end).starts_with(fit) ? fit.size() : 0;
+        if (end == said.size() || said[end] == ' ')
+            return trimmed(words.substr(end));
     }
     return words;
 }
@@ -125,7 +131,7 @@ std::string_view withoutSeries(std::string_view words)
 std::size_t endOfThread(std::string_view words)
 {
     const auto blank = std::min(words.find(' '), words.size());
-    const std::string said = entry::folded(words.substr(0, blank));
+    const std::string said = folded(words.substr(0, blank));
     for (const std::string_view series : seriesWords) {
         const auto at = said.find(series);
         if (at != std::string::npos && at > 0 && isDigit(said[at - 1]))

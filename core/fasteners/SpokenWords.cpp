@@ -73,16 +73,6 @@ std::optional<workshop::Nut> nutSaid(std::string_view words)
     return isAny(small, tensionWords) ? std::optional(workshop::Nut::Tension) : std::nullopt;
 }
 
-std::optional<TorqueUnit> torqueUnitSaid(std::string_view words)
-{
-    const auto word = joined(folded(words));
-    if (isAny(word, inchPoundWords))
-        return TorqueUnit::InchPounds;
-    if (isAny(word, footPoundWords))
-        return TorqueUnit::FootPounds;
-    return word == "nm" ? std::optional(TorqueUnit::NewtonMetres) : std::nullopt;
-}
-
 bool saysTorque(std::string_view words)
 {
     for (std::size_t at = 0; at < words.size(); ++at) {

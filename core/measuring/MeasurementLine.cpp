@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measuring/MeasurementLine.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
 #include "core/base/TypedNumber.h"
-#include "core/entry/Fold.h"
 #include "core/measuring/LimitWords.h"
 
 #include <algorithm>
@@ -70,7 +70,7 @@ std::size_t lengthOfWord(std::string_view small, const auto &words)
 /// The front of "< 5 ohm", "> 1.4 mm", "max 5 ohm" and "mindestens 1,4 mm".
 bool takeLimit(Measurement &measurement, std::string_view &text, DecimalSign sign)
 {
-    const std::string small = entry::folded(text);
+    const std::string small = folded(text);
     const auto most = lengthOfWord(small, words::most);
     const auto length = most > 0 ? most : lengthOfWord(small, words::least);
     auto &limit = most > 0 ? measurement.maximum : measurement.minimum;

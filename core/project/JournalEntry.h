@@ -49,7 +49,8 @@ struct JournalLine {
     /// Milliseconds since 1970 in UTC, strictly rising.
     std::int64_t stamp = 0;
     ChangeKind kind = ChangeKind::Change;
-    /// The change_id of the row that this one undoes or redoes; empty for other rows.
+    /// The change_id of the row that this one undoes, redoes, or takes back by a change of its own;
+    /// empty for other rows.
     std::string undoes;
     std::string who;
     std::string label;

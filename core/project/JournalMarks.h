@@ -24,8 +24,8 @@ struct LateDate {
 
 /// True for a row by which somebody, or the watched folder, put something on record at the row's
 /// time, in this copy or in one that was merged. False for imports, whose contents were written
-/// down at some unknown time before, and for undo and redo, whose contents an earlier row wrote
-/// down.
+/// down at some unknown time before; and for undo, redo and changes that take an older row back,
+/// whose contents an earlier row wrote down.
 bool isWrittenDown(const JournalLine &row);
 
 /// The dates that somebody put on record by this row more than `allowedDays` after the day that

@@ -93,6 +93,11 @@ bool isJournalled(std::string_view table)
     return columnsOf(table, findRecordTable(table)) > 0;
 }
 
+std::size_t keyColumnsOf(const ChangedRow &row)
+{
+    return row.recordTable ? row.recordTable->keyColumns() : 1;
+}
+
 /// Code that reads a row relies on the cells of its key.
 bool hasWholeKey(const ChangedRow &row, std::size_t columns)
 {

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stores/ExpenseLine.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
-#include "core/entry/Fold.h"
 #include "core/stores/MoneyText.h"
 
 #include <algorithm>
@@ -123,7 +123,7 @@ constexpr std::array<std::string_view, 27> measures{
 /// The "mm" of "10 mm drill", behind a number that was no amount.
 bool isMeasure(std::string_view word)
 {
-    const auto small = entry::folded(word);
+    const auto small = folded(word);
     return std::find(measures.begin(), measures.end(), small) != measures.end();
 }
 

@@ -70,6 +70,14 @@ QString countText(std::int64_t count)
     return QLocale().toString(qlonglong(count));
 }
 
+DecimalSign decimalSign()
+{
+    const QString sign = QLocale().decimalPoint();
+    if (sign == QLatin1String(","))
+        return DecimalSign::Comma;
+    return sign == QLatin1String(".") ? DecimalSign::Point : DecimalSign::Unknown;
+}
+
 Result<std::string, BothReadings> withPoint(const QString &typed)
 {
     if (!hasDecimalComma())

@@ -25,6 +25,9 @@ QString plainNumber(double value, int decimals = 3);
 /// again.
 QString countText(std::int64_t count);
 
+/// What stands before decimals in the person's language.
+DecimalSign decimalSign();
+
 /// A typed text whose number can be read in two ways, with both in place of it: "1125 or 1,125 mm".
 struct BothReadings {
     std::string words;

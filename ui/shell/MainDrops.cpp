@@ -17,32 +17,6 @@
 // What is dropped on the window where no page takes it: a project, records, a list.
 namespace lastrivet::ui {
 
-namespace {
-
-bool endsWith(const QString &file, const QStringList &endings)
-{
-    return endings.contains(QFileInfo(file).suffix(), Qt::CaseInsensitive);
-}
-
-bool isDocument(const QString &file)
-{
-    return endsWith(file, {QStringLiteral("json")});
-}
-
-bool isList(const QString &file)
-{
-    return endsWith(file, {QStringLiteral("csv"), QStringLiteral("tsv")});
-}
-
-/// The file that is dropped; empty for several, since it is unknown which is meant.
-QString onlyFile(const QMimeData &offered)
-{
-    const QStringList files = filesIn(offered);
-    return files.size() == 1 ? files.front() : QString();
-}
-
-} // namespace
-
 bool MainWindow::canTake(const QMimeData &offered) const
 {
     // An open dialog is about the project that would be closed.
@@ -53,7 +27,7 @@ bool MainWindow::canTake(const QMimeData &offered) const
     if (!m_view || m_view->session().isReadOnly())
         return false;
     // The question about a document is shown above the pages, where the bench would cover it.
-    return isList(file) || (isDocument(file) && m_view->isVisible());
+    return !listIn(offered).isEmpty() || (!documentIn(offered).isEmpty() && m_view->isVisible());
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent *event)
@@ -68,15 +42,17 @@ void MainWindow::dropEvent(QDropEvent *event)
     if (!canTake(dropped))
         return;
     event->acceptProposedAction();
-    const QString project = projectIn(dropped);
-    const QString file = project.isEmpty() ? onlyFile(dropped) : project;
     // Later, because the program that it was dragged from waits for this event to end.
-    QTimer::singleShot(0, this, [this, file, isProject = !project.isEmpty()] {
-        if (isProject)
-            openFolder(file);
-        else
-            takeDropped(file);
-    });
+    QTimer::singleShot(0, this,
+                       [this, project = projectIn(dropped), document = documentIn(dropped),
+                        list = listIn(dropped)] {
+                           if (!project.isEmpty())
+                               openFolder(project);
+                           else if (m_view && !document.isEmpty())
+                               m_view->notices().askToImport(document);
+                           else if (m_view)
+                               showDropped(list);
+                       });
 }
 
 void MainWindow::showDropped(const QString &list)

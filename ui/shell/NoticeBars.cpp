@@ -232,10 +232,7 @@ void NoticeBars::lookAtPlace()
     if (project.isInPlace() == !m_moved)
         return;
     if (m_moved) {
-        // Deleted later: its own button may be waiting for a folder to be chosen.
-        m_bars->removeWidget(m_moved);
-        m_moved->hide();
-        m_moved->deleteLater();
+        takeAway(*m_moved);
         m_moved = nullptr;
         m_session.say(tr("The project's folder is back."));
         return;

@@ -20,6 +20,9 @@ namespace lastrivet::ui {
 
 namespace {
 
+/// Of a line in a tip.
+constexpr int tipLetters = 64;
+
 /// True for the key of undo or redo in a field that has nothing of its own to undo or redo.
 bool isOfProject(const QObject &field, const QKeyEvent &key)
 {
@@ -102,6 +105,26 @@ bool PlainStyle::eventFilter(QObject *watched, QEvent *event)
         break;
     }
     return QProxyStyle::eventFilter(watched, event);
+}
+
+/// Qt leaves a text that is not HTML in one line as long as the screen is wide.
+void PlainStyle::narrow(QLabel &tip)
+{
+    const QFontMetrics metrics = tip.fontMetrics();
+    const int most = tipLetters * metrics.averageCharWidth();
+    const int margins = tip.width() - metrics.size(0, tip.text()).width();
+    if (tip.wordWrap() || tip.width() <= most + margins)
+        return;
+    // A path has no place to break.
+    const QRect lines = metrics.boundingRect(QRect(0, 0, most, QWIDGETSIZE_MAX),
+                                             Qt::AlignLeft | Qt::TextWordWrap, tip.text());
+    const int width = std::max(most, lines.width()) + std::max(0, margins);
+    const int right = tip.x() + tip.width();
+    tip.setWordWrap(true);
+    tip.resize(width, tip.heightForWidth(width));
+    // Where it had no room to the right of the mouse it ends there, however wide it is.
+    if (right <= QCursor::pos().x())
+        tip.move(right - width, tip.y());
 }
 
 /// Ignores the wheel over number boxes without the focus.

@@ -111,10 +111,10 @@ void ExpenseBoard::offer(const stores::Spending &spending)
     for (const stores::CategorySum &sum : spending.categories)
         m_category->addItem(sum.category.empty() ? tr("without a category") : toQt(sum.category),
                             toQt(folded(sum.category)));
-    if (category.isValid())
-        m_category->setCurrentIndex(std::max(0, m_category->findData(category)));
-    // Its name may be gone; the list follows what the box says.
-    if (category.isValid() && m_category->currentIndex() == 0)
+    m_category->setCurrentIndex(m_wanted.isValid() ? std::max(0, m_category->findData(m_wanted))
+                                                   : 0);
+    // Its name may be gone, or there again; the list follows what the box says.
+    if (m_category->currentData() != before)
         filter();
     const QString currency = m_currency->currentText();
     m_currency->clear();

@@ -28,8 +28,10 @@ QString translated(const char *text)
 
 bool PictureInbox::canTake(const QMimeData &offered)
 {
-    // A folder that is a project is opened, and its files are not taken in.
-    return offered.hasImage() || (!ui::filesIn(offered).isEmpty() && projectIn(offered).isEmpty());
+    // The window opens a project, and asks about records and lists; their files are not taken in.
+    const bool isForWindow = !projectIn(offered).isEmpty() || !documentIn(offered).isEmpty() ||
+                             !listIn(offered).isEmpty();
+    return offered.hasImage() || (!ui::filesIn(offered).isEmpty() && !isForWindow);
 }
 
 bool PictureInbox::isPictureOnClipboard()

@@ -122,8 +122,11 @@ void RowListView::focusInEvent(QFocusEvent *event)
 void RowListView::focusOutEvent(QFocusEvent *event)
 {
     QListView::focusOutEvent(event);
-    // In a list without the focus a selected row would look like the thing to do.
-    if (event->reason() == Qt::ActiveWindowFocusReason)
+    // In a list without the focus a selected row would look like the thing to do; a menu may be
+    // about it.
+    const auto reason = event->reason();
+    if (reason == Qt::ActiveWindowFocusReason || reason == Qt::PopupFocusReason ||
+        reason == Qt::MenuBarFocusReason)
         return;
     m_left = currentIndex();
     setCurrentIndex({});

@@ -176,6 +176,97 @@ Outcome list(const Options &options, Terminal &terminal)
     return Outcome::Done;
 }
 
+bool isShift(const Options &options)
+{
+    return !options.shift.empty() || !options.firstTaken.empty();
+}
+
+std::int64_t minutesOf(const Options &options, const Records &records,
+                       const std::vector<Id<Media>> &photos)
+{
+    if (!options.shift.empty()) {
+        if (const auto minutes = entry::readShift(options.shift))
+            return *minutes;
+        throw WrongUsage(fmt::format("--shift: “{}” is no length of time; write it as 1h30, -6h "
+                                     "or 2d.",
+                                     options.shift));
+    }
+    const auto minutes =
+        acts::minutesUntil(records, photos, momentOf(options.firstTaken, "--first-taken"));
+    if (!minutes)
+        throw WrongUsage("--first-taken: of none of these photographs it is known when it was "
+                         "taken.");
+    return *minutes;
+}
+
+/// "1 h 30", "2 days".
+std::string lengthText(std::int64_t minutes)
+{
+    constexpr std::int64_t perDay = 24 * 60;
+    const std::int64_t length = minutes < 0 ? -minutes : minutes;
+    return length % perDay == 0 ? counted(length / perDay, "day") : hoursText(Minutes{length});
+}
+
+void writeJson(const acts::TimeShift &shift, std::int64_t minutes, std::ostream &out)
+{
+    std::vector<Id<Media>> moved;
+    for (const auto &one : shift.moved)
+        moved.push_back(one.media);
+    JsonWriter json(out, JsonWriter::Layout::Indented);
+    json.beginObject();
+    json.member("minutes", minutes);
+    writeIds(json, "moved", moved);
+    writeIds(json, "left", shift.left);
+    json.endObject();
+    out << '\n';
+}
+
+void tellShift(const acts::TimeShift &shift, const std::string &label, std::ostream &out)
+{
+    if (shift.moved.empty()) {
+        fmt::print(out, "Nothing to move.\n");
+    } else {
+        fmt::print(out, "{}.\n", label);
+        const auto &first = shift.moved.front();
+        const auto &last = shift.moved.back();
+        fmt::print(out, "First: {} becomes {}.\n", first.was.text(), first.becomes.text());
+        fmt::print(out, "Last: {} becomes {}.\n", last.was.text(), last.becomes.text());
+    }
+    if (!shift.left.empty())
+        fmt::print(out, "{} left alone: the time is not known.\n",
+                   counted(std::int64_t(shift.left.size()), "photo"));
+}
+
+/// Moves the times of the photographs that would be listed; their files stay as they are.
+Outcome shiftTimes(const Options &options, Terminal &terminal)
+{
+    if (!options.shift.empty() && !options.firstTaken.empty())
+        throw WrongUsage("--shift and --first-taken: one of them says how far.");
+    if (!options.files.empty() || !options.shows.empty())
+        throw WrongUsage("--shift and --first-taken are for photographs on record, chosen by "
+                         "--component, --from and --until; no FILE and no --shows go with them.");
+    const auto project = openForWriting(options.project, options.who, terminal);
+    const auto records = project->records();
+    std::vector<Id<Media>> photos;
+    for (const Media *photo : photosOf(*records, options))
+        photos.push_back(photo->id);
+    const std::int64_t minutes = minutesOf(options, *records, photos);
+    const acts::TimeShift shift = acts::timeShift(*records, photos, minutes);
+    if (!shift.beyond.empty())
+        throw WrongUsage("Moved so far, photographs would lie outside the years 1900 to 2199.");
+    const std::string label =
+        fmt::format("{}: times moved {} by {}", counted(std::int64_t(shift.moved.size()), "photo"),
+                    minutes < 0 ? "back" : "forward", lengthText(minutes));
+    if (!shift.moved.empty())
+        requireDone(
+            project->change(label, [&](Edit &edit) { acts::shiftTimes(edit, photos, minutes); }));
+    if (options.json)
+        writeJson(shift, minutes, terminal.out());
+    else
+        tellShift(shift, label, terminal.out());
+    return Outcome::Done;
+}
+
 /// Takes the good files in, and names the others.
 Outcome takeIn(const Options &options, Terminal &terminal)
 {
