@@ -310,7 +310,9 @@ void ClosingsPage::refresh()
     m_boardOrEmpty->setCurrentWidget(isAny ? static_cast<QWidget *>(m_board) : m_empty);
     m_add->setEnabled(!session().isReadOnly());
     m_view->refresh();
-    m_visits->refresh();
+    // Otherwise it is refreshed when it is shown.
+    if (m_stack->currentWidget() == m_visitsPlace)
+        m_visits->refresh();
     m_inspection->refresh();
 }
 
