@@ -17,6 +17,9 @@ struct MergedHistories {
     std::set<RecordRef> touched;
     /// What the first copy did not have, oldest first; points into the other's history.
     std::vector<const storage::JournalRow *> carried;
+    /// The records of `state`, and the pictures and papers that only a change that was left out put
+    /// on record: whoever lets that in later needs their files, too.
+    Records with_left_out;
 };
 
 /// Brings the changes of `other` to a copy that holds `mine` and got there by `myRows`. The outcome

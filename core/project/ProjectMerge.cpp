@@ -125,7 +125,7 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesyste
         if (merged.carried.empty())
             return report;
         merge::BroughtFiles brought;
-        bringAllOrNone(merged.state.records, {m_folder.root(), m_records.get()}, copy.files(),
+        bringAllOrNone(merged.with_left_out, {m_folder.root(), m_records.get()}, copy.files(),
                        brought);
         report.files = brought.copied.size();
         report.missing_files = std::move(brought.missing);

@@ -7,8 +7,11 @@
 
 #include <catch2/catch.hpp>
 
+#include <cstdint>
 #include <fstream>
 #include <set>
+#include <string>
+#include <string_view>
 
 using namespace lastrivet;
 using test::ProjectCopy;
@@ -131,4 +134,39 @@ TEST_CASE("A merge does not tell of a file that was missing before")
     std::filesystem::remove(two.robin.folder() / "photos/rib.jpg");
     two.rename(two.kim(), "Left wing");
     CHECK(two.robin.merge(two.kim()).missing_files.empty());
+}
+
+TEST_CASE("The picture of a change that was left out comes with the merge, for when it is let in")
+{
+    TwoCopies two;
+    const auto rib = two.part(two.robin, "Rib three", "R3");
+    const std::filesystem::path file = "photos/spar.jpg";
+    std::filesystem::create_directories(two.kim().folder() / "photos");
+    std::ofstream(two.kim().folder() / file, std::ios::binary) << "of the spar";
+    two.later(two.kim());
+    Id<Media> picture;
+    two.kim().change("Spar made", [&](Edit &edit) {
+        Component part;
+        part.name = "Spar";
+        part.code = "R3";
+        Media media;
+        media.kind = MediaKind::Photo;
+        media.links = {{RecordType::Component, edit.put(part).value()}};
+        media.file = file.generic_string();
+        media.sha256 = sumOf("of the spar");
+        media.bytes = std::int64_t(std::string_view("of the spar").size());
+        picture = edit.put(media);
+    });
+    const auto report = two.robin.merge(two.kim());
+    REQUIRE(report.conflicts.size() == 1);
+    CHECK(report.files == 1);
+    CHECK(report.missing_files.empty());
+    CHECK_FALSE(two.robin->records()->find(picture));
+    two.later(two.robin);
+    two.robin.change("Another code", [&](Edit &edit) {
+        edit.update(rib, [](Component &part) { part.code = "R3a"; });
+    });
+    REQUIRE(two.robin->decide(report.conflicts.front(), ConflictDecision::Taken));
+    REQUIRE(two.robin->records()->find(picture));
+    CHECK(read(two.robin.folder() / two.robin->records()->find(picture)->file) == "of the spar");
 }
