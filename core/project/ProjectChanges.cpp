@@ -21,9 +21,7 @@ constexpr std::size_t manyRows = 500;
 /// Happens where the lock was lost or never held: the snapshot is out of date, and a change must
 /// not be built on it.
 const Message foreignRows{
-    "Another program wrote to the project since it was opened here; nothing was "
-    "changed. Open it again to go on.",
-    {}};
+    "Another program wrote to the project since it was opened here. Open it again to go on.", {}};
 
 /// Thrown when the database cannot say whether it kept a change.
 struct OutcomeUnknown {

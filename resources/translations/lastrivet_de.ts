@@ -4802,8 +4802,8 @@
         <translation>Im Ordner des Projekts liegt eine zweite Datenbank: {0}. Was darin steht, wird nicht gezeigt.</translation>
     </message>
     <message>
-        <source>Another program wrote to the project since it was opened here; nothing was changed. Open it again to go on.</source>
-        <translation>Ein anderes Programm hat in das Projekt geschrieben, seit es hier geöffnet wurde; nichts wurde geändert. Zum Weiterarbeiten bitte neu öffnen.</translation>
+        <source>Another program wrote to the project since it was opened here. Open it again to go on.</source>
+        <translation>Ein anderes Programm hat in das Projekt geschrieben, seit es hier geöffnet wurde. Zum Weiterarbeiten bitte neu öffnen.</translation>
     </message>
     <message>
         <source>Process {0} on {1} has the project open for writing since {2}.</source>

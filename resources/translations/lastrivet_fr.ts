@@ -4802,8 +4802,8 @@
         <translation>Une seconde base de données se trouve dans le dossier du projet&#xa0;: {0}. Son contenu n’est pas montré.</translation>
     </message>
     <message>
-        <source>Another program wrote to the project since it was opened here; nothing was changed. Open it again to go on.</source>
-        <translation>Un autre programme a écrit dans le projet depuis son ouverture ici&#xa0;; rien n’a été modifié. Rouvrez-le pour continuer.</translation>
+        <source>Another program wrote to the project since it was opened here. Open it again to go on.</source>
+        <translation>Un autre programme a écrit dans le projet depuis son ouverture ici. Rouvrez-le pour continuer.</translation>
     </message>
     <message>
         <source>Process {0} on {1} has the project open for writing since {2}.</source>

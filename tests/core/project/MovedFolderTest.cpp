@@ -105,6 +105,8 @@ TEST_CASE("Where a second program came past the lock, the next change of the fir
     const auto refused = fixture.project->undo();
     REQUIRE_FALSE(refused);
     CHECK_THAT(english(refused.reason()), Catch::Contains("Another program wrote to the project"));
+    // That nothing was changed is said in front of the reason by whoever tells it.
+    CHECK_THAT(english(refused.reason()), !Catch::Contains("nothing was changed"));
     CHECK_THROWS_AS(fixture.project->notePrinted("Packet"), NotWritable);
     CHECK(verify(fixture.project.folder()).journal_rows == 3);
     CHECK(verify(fixture.project.folder()).isFaultless());
