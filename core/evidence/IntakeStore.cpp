@@ -163,9 +163,11 @@ IntakeReport store(Project &project, Batch batch, ChangeKind kind, const IntakeL
         report.append(refused(batch, result.reason()));
         return report;
     }
-    // Another intake was quicker with the same file.
-    std::erase_if(batch,
-                  [&](const PreparedFile &file) { return !before.contains(file.media.sha256); });
+    // Another intake was quicker with the same file; that may be the very copy that its row names.
+    std::erase_if(batch, [&](const PreparedFile &file) {
+        const auto row = before.find(file.media.sha256);
+        return row == before.end() || project.records()->find(row->second)->file == file.media.file;
+    });
     discard(project.folder(), batch);
     report.append(std::move(stored));
     return report;

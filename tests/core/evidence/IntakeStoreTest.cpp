@@ -186,6 +186,23 @@ TEST_CASE("Of twins the first one offered stands for the copy, whichever worker 
     CHECK(media.caption == slow.media.caption);
 }
 
+TEST_CASE("A copy that another intake found in its place and put on record first stays")
+{
+    TestProject project;
+    const TemporaryFolder camera;
+    const auto files = photos(camera.path(), 1, project.part("Left wing"));
+    // The folder is watched: its copy is made, and waits for its row.
+    Intake watching(project.folder(), *project->records(), project->now());
+    const PreparedFile waiting = watching.prepare(files.front());
+    REQUIRE(waiting.made_file);
+    // Meanwhile somebody chooses the same picture in a form.
+    const auto taken = takeIn(*project, files).taken;
+    REQUIRE(taken.size() == 1);
+    REQUIRE(project->records()->find(taken.front())->file == waiting.media.file);
+    CHECK(store(*project, {waiting}).already_there == taken);
+    CHECK(filesIn(project.folder() / "photos") == 1);
+}
+
 TEST_CASE("A picture and what is done with it are one change, and one step of undo")
 {
     TestProject project;
