@@ -133,6 +133,9 @@ class Photos(TerminalTest):
         self.refused(2, "photos", self.project, "--shift", "1h", "--first-taken", "2026-03-14",
                      says="one of them")
         self.refused(2, "photos", self.project, "--shift", "100000d", says="2199")
+        # A variable of the shell that is not set chooses nothing, and not everything.
+        for option in ("--component", "--from", "--until"):
+            self.refused(2, "photos", self.project, "--shift", "1h", option, "", says="empty")
         self.refused(2, "photos", self.project, "--component", "LW", "--first-taken",
                      "2026-03-14T10:00", says="none")
         self.assertEqual(self.times(), ["2026-03-14T15:23"])
