@@ -79,8 +79,8 @@ void LimitsEditor::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
     const Envelope *envelope = balance::envelopeOf(*notice.after);
-    if (std::exchange(*m_isUnitChosen, false) && envelope)
-        askToConvert(m_session, *m_ask, notice, envelope->id);
+    if (std::exchange(m_unitChoice->isChosen, false) && envelope)
+        askToConvert(m_session, *m_ask, *m_unitChoice, notice, envelope->id);
 }
 
 void LimitsEditor::start()

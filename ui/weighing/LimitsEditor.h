@@ -49,7 +49,7 @@ private:
     LinesEditor *m_corners;
     RecordForm *m_form;
     ActLine *m_ask;
-    std::shared_ptr<bool> m_isUnitChosen = unitChosen(*m_form);
+    std::shared_ptr<UnitChoice> m_unitChoice = unitChoice(*m_form);
 };
 
 } // namespace lastrivet::ui

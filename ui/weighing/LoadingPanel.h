@@ -71,7 +71,7 @@ private:
     QLabel *m_legend;
     QLabel *m_source;
     LimitsEditor *m_limits;
-    std::shared_ptr<bool> m_isUnitChosen = unitChosen(*m_form);
+    std::shared_ptr<UnitChoice> m_unitChoice = unitChoice(*m_form);
 };
 
 } // namespace lastrivet::ui

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/weighing/UnitChange.h"
 
-#include "core/balance/Numbers.h"
 #include "ui/shell/Session.h"
 #include "ui/weighing/WeightText.h"
 #include "ui/widgets/ActLine.h"
@@ -10,6 +9,7 @@
 #include "ui/widgets/RecordNames.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 #include <string_view>
@@ -39,20 +39,21 @@ double firstOf(const std::vector<double> &numbers)
     return number == numbers.end() ? 0 : *number;
 }
 
-/// What became of a number that was typed in other units; empty when there is none.
+/// What became of a weight and an arm that were typed in other units; empty when there is none.
 QString becameWords(const balance::Numbers &numbers, balance::Units from)
 {
     const auto [weightUnit, armUnit] = numbers.units;
+    QStringList lines;
     const double weight = firstOf(numbers.weights);
     if (from.weight != weightUnit && weight != 0)
-        return becameWords(
+        lines << becameWords(
             weightText(weight, from.weight), weightText(weight, weightUnit),
             weightText(balance::converted(weight, from.weight, weightUnit), weightUnit));
     const double arm = firstOf(numbers.arms);
     if (from.arm != armUnit && arm != 0)
-        return becameWords(armText(arm, from.arm), armText(arm, armUnit),
-                           armText(balance::converted(arm, from.arm, armUnit), armUnit));
-    return {};
+        lines << becameWords(armText(arm, from.arm), armText(arm, armUnit),
+                             armText(balance::converted(arm, from.arm, armUnit), armUnit));
+    return lines.join(QLatin1Char('\n'));
 }
 
 void complainOfOthers(Session &session)
@@ -76,20 +77,27 @@ ActLine::Question convertQuestion(const QString &words, RecordRef record)
 }
 
 template <class Record>
-void askAbout(Session &session, ActLine &ask, const ChangeNotice &notice, Id<Record> id)
+void askAbout(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
+              Id<Record> id)
 {
     const Record *before = notice.before->findLive(id);
     const Record *after = notice.after->findLive(id);
     if (!before || !after)
         return;
     const RecordRef record{Record::type, id.value()};
-    const balance::Units from = balance::numbersOf(*before).units;
+    const balance::Numbers was = balance::numbersOf(*before);
     const balance::Numbers asked = balance::numbersOf(*after);
-    const QString words = becameWords(asked, from);
-    if (words.isEmpty())
+    const bool isAskedStill =
+        !choice.words.isEmpty() && ask.askedWords() == choice.words && choice.asked == was;
+    const balance::Units from = isAskedStill ? choice.from : was.units;
+    choice = {false, becameWords(asked, from), asked, from};
+    if (choice.words.isEmpty()) {
+        if (isAskedStill)
+            ask.drop();
         return;
-    ask.ask(convertQuestion(words, record), [&session, id, record, from,
-                                             asked](const ActLine::Answer &) {
+    }
+    ask.ask(convertQuestion(choice.words, record), [&session, id, record, from,
+                                                    asked](const ActLine::Answer &) {
         const auto records = session.records();
         const Record *known = records->findLive(id);
         if (!known || balance::numbersOf(*known) != asked) {
@@ -104,29 +112,31 @@ void askAbout(Session &session, ActLine &ask, const ChangeNotice &notice, Id<Rec
 
 } // namespace
 
-std::shared_ptr<bool> unitChosen(RecordForm &form)
+std::shared_ptr<UnitChoice> unitChoice(RecordForm &form)
 {
-    auto isChosen = std::make_shared<bool>(false);
-    form.setFollow([isChosen](const Edit &, std::string_view field, void *) {
-        *isChosen = field == "weight_unit" || field == "arm_unit";
+    auto choice = std::make_shared<UnitChoice>();
+    form.setFollow([choice](const Edit &, std::string_view field, void *) {
+        choice->isChosen = field == "weight_unit" || field == "arm_unit";
     });
-    return isChosen;
+    return choice;
 }
 
-void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice, Id<Weighing> weighing)
+void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
+                  Id<Weighing> weighing)
 {
-    askAbout(session, ask, notice, weighing);
+    askAbout(session, ask, choice, notice, weighing);
 }
 
-void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice,
+void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
                   Id<LoadingCase> loading)
 {
-    askAbout(session, ask, notice, loading);
+    askAbout(session, ask, choice, notice, loading);
 }
 
-void askToConvert(Session &session, ActLine &ask, const ChangeNotice &notice, Id<Envelope> envelope)
+void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
+                  Id<Envelope> envelope)
 {
-    askAbout(session, ask, notice, envelope);
+    askAbout(session, ask, choice, notice, envelope);
 }
 
 } // namespace lastrivet::ui

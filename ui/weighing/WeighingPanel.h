@@ -77,7 +77,7 @@ private:
     QLabel *m_sum;
     QLabel *m_since;
     FigureView *m_changes;
-    std::shared_ptr<bool> m_isUnitChosen = unitChosen(*m_form);
+    std::shared_ptr<UnitChoice> m_unitChoice = unitChoice(*m_form);
 };
 
 } // namespace lastrivet::ui

@@ -122,7 +122,11 @@ void ActLine::follow(std::vector<RecordRef> records, std::string which)
         drop();
 }
 
-/// The keyboard does not stay where nothing is asked any more.
+QString ActLine::askedWords() const
+{
+    return isHidden() ? QString() : m_question.words;
+}
+
 void ActLine::drop()
 {
     if (isAncestorOf(window()->focusWidget()))

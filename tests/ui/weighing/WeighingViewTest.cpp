@@ -8,7 +8,6 @@
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
-#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -40,44 +39,6 @@ TEST_CASE("A weighing typed in place comes to the handbook's sum, whatever unit 
     CHECK(empty->sum.cg / 25.4 == Approx((66698.0 - 588) / 1325.5));
     CHECK(test::says(shown.view, QStringLiteral("Empty weight as weighed: 601.2")));
     test::picture(shown.view, 1120, 640, "weighing-filled");
-}
-
-TEST_CASE(
-    "When another unit is chosen it is said what became of the numbers, and they are converted")
-{
-    Shown shown;
-    const auto choose = [&](const QString &field, const QString &unit) {
-        QComboBox &units = test::choice(shown.view, field);
-        const int place = units.findData(unit);
-        units.setCurrentIndex(place);
-        Q_EMIT units.activated(place);
-    };
-    const auto isAsked = [&] {
-        return test::button(shown.view, QStringLiteral("Convert the numbers")) != nullptr;
-    };
-    test::press(shown.view, QStringLiteral("Write the first weighing down"));
-    choose(QStringLiteral("Arm unit"), QStringLiteral("in"));
-    CHECK_FALSE(isAsked());
-    choose(QStringLiteral("Arm unit"), QStringLiteral("mm"));
-    shown.type(scales, 0, 0, "left main");
-    shown.type(scales, 0, 1, "650 lb");
-    shown.type(scales, 0, 2, "5 lb");
-    shown.type(scales, 0, 4, "70 in");
-    choose(QStringLiteral("Weight unit"), QStringLiteral("lb"));
-    CHECK(shown.weighing().scale_readings[0].reading == Approx(650 * 0.45359237));
-    CHECK(test::says(shown.view, QStringLiteral("294.84\u00a0kg has become 294.84\u00a0lb")));
-    test::press(shown.view, QStringLiteral("Convert the numbers"));
-    CHECK(shown.weighing().weight_unit == WeightUnit::Pounds);
-    CHECK(shown.weighing().scale_readings[0].reading == Approx(650));
-    CHECK(shown.weighing().scale_readings[0].tare == Approx(5));
-    CHECK(shown.weighing().scale_readings[0].arm == Approx(70 * 25.4));
-    CHECK_FALSE(isAsked());
-    // What is typed after the question is not converted with it.
-    choose(QStringLiteral("Weight unit"), QStringLiteral("kg"));
-    shown.type(scales, 0, 1, "295");
-    test::press(shown.view, QStringLiteral("Convert the numbers"));
-    CHECK(shown.complaint == QStringLiteral("The numbers have changed since that was asked."));
-    CHECK(shown.weighing().scale_readings[0].reading == 295);
 }
 
 TEST_CASE("The cursor stays in the line that is typed when it was the empty one at the end")
