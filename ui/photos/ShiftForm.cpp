@@ -49,6 +49,8 @@ ShiftForm::ShiftForm(Session &session, QWidget *parent)
     connect(m_how, &QComboBox::currentIndexChanged, this, &ShiftForm::choose);
     connect(m_length, &QLineEdit::textChanged, this, &ShiftForm::tell);
     connect(m_first, &QLineEdit::textChanged, this, &ShiftForm::tell);
+    // Forty thousand photos would be looked at again with every change of the records.
+    connect(this, &ActForm::left, this, [this] { m_media.clear(); });
     hide();
 }
 

@@ -48,6 +48,7 @@ TEST_CASE("The times of the chosen photos are shifted at once, and what they bec
     CHECK(taken(early) == Moment::parse("2026-03-01T11:00"));
     CHECK(taken(late) == Moment::parse("2026-03-02T00:30"));
     CHECK_FALSE(taken(unknown));
+    CHECK(window.page.findChild<ui::ShiftForm *>()->media().empty());
     CHECK(window.session->project().undoLabel() == "2 photos: times shifted forward by 1 h 00");
     window.session->undo();
     CHECK(taken(early) == Moment::parse("2026-03-01T10:00"));
