@@ -61,7 +61,8 @@ void ShiftForm::start(const std::vector<Id<Media>> &media)
     setTitle(tr("Shift the times of: %1").arg(breakable(nameOf(m_session, media))));
     const Media *timed = acts::takenFirst(*records, media, true);
     const Media *first = timed ? timed : acts::takenFirst(*records, media, false);
-    m_length->clear();
+    // Undo is about what is on record from here on, not about the words of an earlier form.
+    m_length->setText({});
     m_first->setMoment(first ? first->taken_on : std::nullopt);
     m_how->setCurrentIndex(Later);
     choose();

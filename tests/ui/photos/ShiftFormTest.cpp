@@ -7,6 +7,7 @@
 
 #include <QComboBox>
 #include <QLineEdit>
+#include <QTest>
 
 #include <catch2/catch.hpp>
 
@@ -73,6 +74,27 @@ TEST_CASE("When the first of the chosen photos was taken in truth says how far a
     const auto taken = [&](Id<Media> id) { return window.session->records()->find(id)->taken_on; };
     CHECK(taken(early) == Moment::parse("2026-02-28T09:15"));
     CHECK(taken(late) == Moment::parse("2026-02-28T09:45"));
+}
+
+TEST_CASE(
+    "Undo in a shift that is begun anew does not bring back what was typed about other photos")
+{
+    PhotosWindow window;
+    Id<Media> first;
+    Id<Media> second;
+    window.change([&](Edit &edit) {
+        first = photo(edit, "a.jpg", "2026-03-01T10:00");
+        second = photo(edit, "b.jpg", "2026-03-02T10:00");
+    });
+    window.page.showRecord({RecordType::Media, first.value()});
+    press(window.page, QStringLiteral("Shift times…"));
+    QLineEdit &length = field(window.page, QStringLiteral("Length of time"));
+    QTest::keyClicks(&length, QStringLiteral("6h"));
+    press(window.page, QStringLiteral("Shift the times"));
+    window.page.showRecord({RecordType::Media, second.value()});
+    press(window.page, QStringLiteral("Shift times…"));
+    CHECK(length.text().isEmpty());
+    CHECK_FALSE(length.isUndoAvailable());
 }
 
 TEST_CASE("A shift that is half said waits with its photos while others are looked at")
