@@ -21,6 +21,7 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QRadioButton>
+#include <QStringList>
 
 #include <algorithm>
 #include <utility>
@@ -304,6 +305,7 @@ bool VisitForm::mayGoWithoutRequest()
 bool VisitForm::mayFollowTheClosing()
 {
     const auto records = m_session.records();
+    QStringList sentences;
     for (const acts::Verdict &said : m_verdicts->verdicts()) {
         const HoldPoint *point = records->find(said.hold_point_id);
         const Closing *closing = point ? records->find(point->closing_id) : nullptr;
@@ -315,13 +317,15 @@ bool VisitForm::mayFollowTheClosing()
                "that closing. Press again to record it all the same; “Accepted afterwards”, beside "
                "the closing, is what does count.")
                 .arg(toQt(closing->title), dateText(*closed));
-        if (m_toldOfClosing == sentence)
-            return true;
-        m_toldOfClosing = sentence;
-        hint(sentence);
-        return false;
+        if (!sentences.contains(sentence))
+            sentences << sentence;
     }
-    return true;
+    const QString all = sentences.join(QLatin1Char('\n'));
+    if (m_toldOfClosing == all)
+        return true;
+    m_toldOfClosing = all;
+    hint(all);
+    return all.isEmpty();
 }
 
 bool VisitForm::performHolding()

@@ -66,7 +66,7 @@ private:
     Session &m_session;
     Id<Inspection> m_asked;
     QString m_warned;
-    /// What was said of a closing that was closed before the visit.
+    /// What was said of closings that were closed before the visit.
     QString m_toldOfClosing;
     bool m_isAsking = true;
     /// The day as it is typed for the other choice: planned for, or held on.

@@ -34,6 +34,7 @@
 
 #include <algorithm>
 #include <utility>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -88,6 +89,27 @@ TEST_CASE("A visit after the closing says once that it does not count for it")
     press(loop.page, QStringLiteral("Record the visit"));
     CHECK(says(loop.page, QStringLiteral("before this visit")));
     CHECK_FALSE(loop.records()->find(visit)->held_on);
+    press(loop.page, QStringLiteral("Record the visit"));
+    CHECK(loop.records()->find(visit)->held_on);
+}
+
+TEST_CASE("Of each closing that was closed before the visit it is said")
+{
+    Loop loop;
+    const std::vector closings{loop.workshop.aileronClosing, loop.workshop.rudderClosing};
+    const auto visit = loop.ask({loop.preCover(closings.front()), loop.preCover(closings.back())});
+    REQUIRE(loop.session->change(QStringLiteral("Closed"), [&](Edit &edit) {
+        for (const auto closing : closings)
+            acts::close(edit, closing,
+                        {*edit.today().plusDays(-1), loop.workshop.builder, "in haste"});
+    }));
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    press(loop.page, QStringLiteral("Record the visit"));
+    for (const auto closing : closings)
+        CHECK(says(
+            loop.page,
+            QStringLiteral("“%1” was closed on").arg(toQt(loop.records()->find(closing)->title))));
     press(loop.page, QStringLiteral("Record the visit"));
     CHECK(loop.records()->find(visit)->held_on);
 }
