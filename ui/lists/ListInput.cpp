@@ -6,6 +6,7 @@
 #include "core/exchange/csv/CsvHours.h"
 #include "core/exchange/csv/CsvPrices.h"
 #include "core/exchange/csv/ListText.h"
+#include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 
 #include <QCoreApplication>
@@ -81,7 +82,7 @@ ReadyList readyList(exchange::CsvTable table, exchange::CsvColumns columns, cons
 {
     exchange::rewriteDays(table, input.type, columns, input.days, input.today);
     exchange::rewriteHours(table, columns);
-    exchange::rewritePrices(table, columns, input.currency);
+    exchange::rewritePrices(table, columns, input.currency, decimalSign());
     if (input.within)
         fillIn(table, columns, partField(input.type), std::to_string(input.within.value()));
     if (input.type == RecordType::PartLine && !input.shipment.empty())

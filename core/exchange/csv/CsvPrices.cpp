@@ -34,8 +34,9 @@ std::size_t currencyColumn(CsvTable &table, CsvColumns &columns)
     return columns.size() - 1;
 }
 
-/// What its other prices say of "1,234": nothing, where they do not agree.
-DecimalSign signOfColumn(const CsvTable &table, std::size_t place)
+/// What its other prices say of "1,234": nothing, where they do not agree; `otherwise` where none
+/// of them says anything.
+DecimalSign signOfColumn(const CsvTable &table, std::size_t place, DecimalSign otherwise)
 {
     auto sign = DecimalSign::Unknown;
     for (const auto &row : table.rows) {
@@ -46,12 +47,12 @@ DecimalSign signOfColumn(const CsvTable &table, std::size_t place)
             return DecimalSign::Unknown;
         sign = said;
     }
-    return sign;
+    return sign == DecimalSign::Unknown ? otherwise : sign;
 }
 
 } // namespace
 
-void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual)
+void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual, DecimalSign own)
 {
     const auto price = std::find_if(columns.begin(), columns.end(), isPrice);
     if (price == columns.end())
@@ -60,12 +61,12 @@ void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual)
     if (table.header[place] == *price)
         return;
     const auto currency = currencyColumn(table, columns);
-    const auto sign = signOfColumn(table, place);
+    const auto sign = signOfColumn(table, place, own);
     for (auto &row : table.rows) {
-        const std::string own(trimmed(row[currency]));
+        const std::string named(trimmed(row[currency]));
         if (trimmed(row[place]).empty())
             continue;
-        const auto money = stores::readMoney(row[place], own.empty() ? usual : own, sign);
+        const auto money = stores::readMoney(row[place], named.empty() ? usual : named, sign);
         if (!money) {
             // Left as it is, a whole number would pass for minor units.
             if (isWhole(row[place]))

@@ -62,6 +62,21 @@ TEST_CASE("Whether a price is a thousand is told by the others of its column, or
     CHECK(price("Nut;1;0,95\nPin;1;0.95\n") == "1.789");
 }
 
+TEST_CASE("Where no price tells whether a stop parts thousands, the sign of the person does")
+{
+    const auto price = [](const std::string &others, DecimalSign own) {
+        auto table = read("name;quantity;Price\nMotor;1;18.500\n" + others);
+        auto columns = columnsByHeader(table, RecordType::PartLine);
+        rewritePrices(table, columns, "EUR", own);
+        return table.rows[0][2];
+    };
+    CHECK(price("Nut;1;12\n", DecimalSign::Comma) == "1850000");
+    // A price of more decimals than the currency has is none.
+    CHECK(price("Nut;1;12\n", DecimalSign::Point) == "18.500");
+    CHECK(price("Nut;1;0,95\n", DecimalSign::Point) == "1850000");
+    CHECK(price("Nut;1;0,95\nPin;1;0.95\n", DecimalSign::Comma) == "18.500");
+}
+
 TEST_CASE("A whole number whose currency nobody knows is not taken for minor units")
 {
     auto table = read("name,quantity,Price\nRib,1,12\nNut,1,-12\n");
