@@ -24,11 +24,13 @@ bool isAny(std::string_view word, const auto &words)
     return std::find(words.begin(), words.end(), word) != words.end();
 }
 
-/// Small letters without what stands between them: "in-lb", "In lb", "in.-lb", "in·lb".
+/// Small letters without what stands between them: "in-lb", "In lb", "in.-lb", "in·lb", also with
+/// the dot, the hyphen or the blank of a printed drawing.
 std::string joined(std::string_view words)
 {
     std::string word(words);
-    for (const std::string_view between : {" ", "-", ".", "·", "\xC2\xA0"}) {
+    for (const std::string_view between :
+         {" ", "-", ".", "·", "*", "\u22C5", "\u2219", "\u2010", "\u2011", "\u00A0", "\u202F"}) {
         for (auto at = word.find(between); at != std::string::npos; at = word.find(between))
             word.erase(at, between.size());
     }

@@ -156,6 +156,9 @@ TEST_CASE("A torque that is not read as limits is told, and the table's do not s
         CHECK(strap.torque_unit == TorqueUnit::InchPounds);
     }
     CHECK(read("strap, M6, 8-10 N.m").torque_unit == TorqueUnit::NewtonMetres);
+    // As a drawing has it: taken for hardware, its limits would give way to the table's.
+    CHECK(read("strap, M6, 8-10 N\u22C5m").torque_max == 10.0);
+    CHECK(read("strap, 1/4-28, 50-60 in\u2011lb").torque_max == 60.0);
     CHECK(read("drag strut bolt, drag strut, 1/4-28").hardware == "drag strut");
     CHECK(read("hinge, 1/4-28 UNF, shear").torque_max == 40.0);
     CHECK(read("hinge, 1/4-28 UNJF shear").torque_max == 40.0);

@@ -82,7 +82,7 @@ TEST_CASE("A torque is read however its unit is put")
     // As it is read behind a fastener.
     for (const auto *text : {"20 lbs in", "20 in·lb", "20 in.-lb", "20 lbf in"})
         CHECK(*inTableUnits(text, Torque, UnitSystem::Metric) == 20);
-    for (const auto *text : {"5 N.m", "5 N m", "5 N·m", "5 nm", "5. Nm"})
+    for (const auto *text : {"5 N.m", "5 N m", "5 N·m", "5 nm", "5. Nm", "5 N*m", "5 N\u22C5m"})
         CHECK(*inTableUnits(text, Torque, UnitSystem::Imperial) == Approx(44.2537));
     CHECK_FALSE(inTableUnits("5 Ncm", Torque, UnitSystem::Imperial));
     CHECK(*inTableUnits("38 lbs", Force, UnitSystem::Metric) == 38);
