@@ -59,7 +59,7 @@ std::vector<std::uint8_t> makeSoundDatabase()
 {
     spdlog::set_level(spdlog::level::off);
     const TemporaryFolder folder;
-    const tests::WingProject wing;
+    const test::WingProject wing;
     ProjectFacts facts = wing.records.project;
     facts.builder_id = {};
     {

@@ -5,7 +5,7 @@
 #include "core/readiness/Readiness.h"
 #include "core/readiness/SquawkOrder.h"
 
-namespace lastrivet::tests {
+namespace lastrivet::test {
 
 WingProject::WingProject()
 {
@@ -263,4 +263,4 @@ packet::SquawkList squawkListOf(const WingProject &project)
                               readiness::squawkOrder(project.records, answer, project.as_of), {});
 }
 
-} // namespace lastrivet::tests
+} // namespace lastrivet::test

@@ -7,7 +7,7 @@
 #include "core/profiles/Profile.h"
 #include "core/records/Records.h"
 
-namespace lastrivet::tests {
+namespace lastrivet::test {
 
 /// Records of an invented wing about to be closed, with a tail beside it that must stay out of its
 /// packet; something of everything that a packet shows.
@@ -50,4 +50,4 @@ packet::Packet wingPacket(const WingProject &project);
 /// The list of its squawks, as of the same day.
 packet::SquawkList squawkListOf(const WingProject &project);
 
-} // namespace lastrivet::tests
+} // namespace lastrivet::test

@@ -13,7 +13,7 @@
 #include <string_view>
 
 using namespace lastrivet;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 
 namespace {
 

@@ -7,7 +7,7 @@
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 using State = packet::SquawkEntry::State;
 
 namespace {

@@ -13,7 +13,7 @@
 
 using namespace lastrivet;
 using lastrivet::packet::Packet;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 
 TEST_CASE("A closing without any work is not begun, whatever its rules say")
 {

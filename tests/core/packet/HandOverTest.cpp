@@ -8,7 +8,7 @@
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 
 TEST_CASE("The hours of a hand-over book are of what had begun by its moment, as all of it is")
 {

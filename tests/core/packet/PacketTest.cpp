@@ -10,7 +10,7 @@
 
 using namespace lastrivet;
 using lastrivet::packet::Packet;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 
 namespace {
 

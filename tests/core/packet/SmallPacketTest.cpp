@@ -11,7 +11,7 @@
 
 using namespace lastrivet;
 using lastrivet::packet::Photo;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 
 namespace {
 

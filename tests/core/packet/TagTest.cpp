@@ -9,7 +9,7 @@
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 
 TEST_CASE("A tag names first what can be done now, and last what waits for a signature")
 {

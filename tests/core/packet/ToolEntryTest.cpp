@@ -9,7 +9,7 @@
 
 using namespace lastrivet;
 using lastrivet::packet::Packet;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 
 TEST_CASE("A measurement tells of a tool out of calibration, and the tool how often it was")
 {

@@ -12,7 +12,7 @@ namespace lastrivet::readiness {
 
 namespace {
 
-using tests::WingProject;
+using test::WingProject;
 
 /// The wing's skin, signed for, with the tank's baffle closed inside it.
 struct Signed : WingProject {

@@ -13,7 +13,7 @@
 
 using namespace lastrivet;
 using namespace lastrivet::readiness;
-using lastrivet::tests::WingProject;
+using lastrivet::test::WingProject;
 
 namespace {
 

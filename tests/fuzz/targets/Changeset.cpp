@@ -20,7 +20,7 @@ struct Filled {
         storage::runSteps(database);
         database.checkReferences(false);
         storage::RecordWriter writer(database.sql());
-        const tests::WingProject wing;
+        const test::WingProject wing;
         for (std::size_t i = std::size_t(RecordType::Person); i < recordTypeCount; ++i) {
             const auto &description = describe(RecordType(i));
             const AnyTable &table = wing.records.table(RecordType(i));

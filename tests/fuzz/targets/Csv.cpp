@@ -10,7 +10,7 @@ namespace lastrivet::fuzz {
 /// The first two bytes choose what the rows are and how they write their days.
 void csv(Input input)
 {
-    static const tests::WingProject wing;
+    static const test::WingProject wing;
     if (input.size() < 2)
         return;
     const auto types = exchange::csvRecordTypes();

@@ -23,7 +23,7 @@ std::string written(const Records &records)
 /// What can be taken in comes out again in the same words.
 void document(Input input)
 {
-    static const tests::WingProject wing;
+    static const test::WingProject wing;
     const auto reading = exchange::readDocument(textOf(input));
     exchange::planImport(reading, wing.records, wing.profile);
     const auto plan =

@@ -12,7 +12,7 @@ namespace lastrivet::fuzz {
 /// What can be logged took no more than a day.
 void entry_line(Input input)
 {
-    static const tests::WingProject wing;
+    static const test::WingProject wing;
     static const entry::PartFinder parts(wing.records);
     const std::string_view line = textOf(input);
     const auto reading = entry::readEntry(line, wing.records, parts, wing.as_of);

@@ -15,7 +15,7 @@ struct Indexed {
     Indexed()
     {
         storage::runSteps(database);
-        const tests::WingProject wing;
+        const test::WingProject wing;
         for (const auto &part : wing.records.components)
             index.put({RecordType::Component, part.id.value()}, &part);
         for (const auto &squawk : wing.records.squawks)

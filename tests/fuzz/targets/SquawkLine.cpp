@@ -10,7 +10,7 @@ namespace lastrivet::fuzz {
 /// One squawk as it is typed, and the same text as the pasted sheet of an inspector.
 void squawk_line(Input input)
 {
-    static const tests::WingProject wing;
+    static const test::WingProject wing;
     static const entry::PartFinder parts(wing.records);
     const std::string_view line = textOf(input);
     const entry::SquawkSurroundings surroundings{wing.as_of, wing.rib, {}};

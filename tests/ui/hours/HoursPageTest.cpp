@@ -315,12 +315,12 @@ TEST_CASE("The first page tells the hours to go as a range, and leads to all of 
 TEST_CASE("What is shown can be printed with its chart, and written as CSV")
 {
     Window window(60);
-    const tests::PrintedFolder folder;
+    const test::PrintedFolder folder;
     const auto pdf = folder.path("hours.pdf");
     window.page->setChooseFile([&](const QString &, const QString &) { return ui::pathText(pdf); });
     press(*window.page, QStringLiteral("Print…"));
-    REQUIRE(tests::PrintedFolder::isSound(pdf));
-    const QString text = tests::PrintedFolder::text(pdf);
+    REQUIRE(test::PrintedFolder::isSound(pdf));
+    const QString text = test::PrintedFolder::text(pdf);
     CHECK(text.contains(QStringLiteral("Hours to go")));
     CHECK(text.contains(QStringLiteral("All work left")));
     // From the chart: its legend.

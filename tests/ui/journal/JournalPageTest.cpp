@@ -273,14 +273,14 @@ TEST_CASE("What is written late, and while the clock was set back, is marked in 
 TEST_CASE("What is listed is printed, with the hash of its own row at the foot")
 {
     Window window;
-    const tests::PrintedFolder folder;
+    const test::PrintedFolder folder;
     const auto pdf = folder.path("journal.pdf");
     window.page->setChooseFile([&](const QString &) { return ui::pathText(pdf); });
     const auto rows = window.model().entries().size();
     type(*window.page, filterName, QStringLiteral("renamed"));
     press(*window.page, QStringLiteral("Print…"));
-    REQUIRE(tests::PrintedFolder::isSound(pdf));
-    const QString text = tests::PrintedFolder::text(pdf);
+    REQUIRE(test::PrintedFolder::isSound(pdf));
+    const QString text = test::PrintedFolder::text(pdf);
     CHECK(text.contains(QStringLiteral("Wing bay three → Bay 3")));
     CHECK(text.contains(QStringLiteral("of %1 rows; left out is what does not match").arg(rows)));
     const auto newest = window.session->project().journal().back();
@@ -293,12 +293,12 @@ TEST_CASE("What is listed is printed, with the hash of its own row at the foot")
 TEST_CASE("A whole journal is printed with as many rows as it says")
 {
     Window window;
-    const tests::PrintedFolder folder;
+    const test::PrintedFolder folder;
     const auto pdf = folder.path("journal.pdf");
     window.page->setChooseFile([&](const QString &) { return ui::pathText(pdf); });
     const auto rows = window.model().listedCount();
     press(*window.page, QStringLiteral("Print…"));
-    CHECK(tests::PrintedFolder::text(pdf).contains(
+    CHECK(test::PrintedFolder::text(pdf).contains(
         QStringLiteral("Nothing is left out: %1 rows.").arg(rows)));
 }
 

@@ -9,7 +9,7 @@
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 TEST_CASE("A blank form is one sheet with project, columns and caution, on either paper")
 {

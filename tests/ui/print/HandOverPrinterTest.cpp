@@ -11,7 +11,7 @@
 #include <algorithm>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 namespace {
 

@@ -10,7 +10,7 @@
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 namespace {
 

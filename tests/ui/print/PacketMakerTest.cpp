@@ -15,7 +15,7 @@
 #include <fstream>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 namespace {
 

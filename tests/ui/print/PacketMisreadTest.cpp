@@ -5,7 +5,7 @@
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 TEST_CASE("Several closings have a sum of what keeps them open, a single one has none")
 {

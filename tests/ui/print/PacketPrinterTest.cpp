@@ -20,7 +20,7 @@
 #include <set>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 namespace {
 

@@ -10,7 +10,7 @@
 #include <string>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 TEST_CASE("On the front pages every grave point is named, and the rest counted by kind")
 {

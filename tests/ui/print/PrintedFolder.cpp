@@ -12,7 +12,7 @@
 #include <QImage>
 #include <QProcess>
 
-namespace lastrivet::tests {
+namespace lastrivet::test {
 
 PrintedFolder::PrintedFolder()
 {
@@ -136,4 +136,4 @@ packet::Packet wingPacket()
     return wingPacket(WingProject{});
 }
 
-} // namespace lastrivet::tests
+} // namespace lastrivet::test

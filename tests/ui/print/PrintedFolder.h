@@ -12,7 +12,7 @@
 #include <filesystem>
 #include <vector>
 
-namespace lastrivet::tests {
+namespace lastrivet::test {
 
 /// A folder for one test, with JPEG copies for the photographs of a packet and what is printed.
 class PrintedFolder {
@@ -52,4 +52,4 @@ print::Imprint imprintOfTest();
 /// The packet for the wing of the test project.
 packet::Packet wingPacket();
 
-} // namespace lastrivet::tests
+} // namespace lastrivet::test

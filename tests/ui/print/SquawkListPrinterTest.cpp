@@ -12,7 +12,7 @@
 #include <catch2/catch.hpp>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 TEST_CASE("A filtered list of squawks says what it shows")
 {

@@ -12,7 +12,7 @@
 #include <QFile>
 
 using namespace lastrivet;
-using namespace lastrivet::tests;
+using namespace lastrivet::test;
 
 namespace {
 
