@@ -8,7 +8,8 @@
 namespace lastrivet {
 
 /// Either a value or the reason why there is none; for normal outcomes, not for machine faults.
-template <class Value, class Reason> class Result {
+/// Whoever calls for one looks at it: a refusal that nobody reads would pass for a change.
+template <class Value, class Reason> class [[nodiscard]] Result {
 public:
     Result(Value value)
         : m_content(std::in_place_index<0>, std::move(value))

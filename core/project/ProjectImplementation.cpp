@@ -64,8 +64,10 @@ void Project::Implementation::begin(std::shared_ptr<const Records> first, const 
         m_store->writer.writeProfile(first->profile_copy);
         return std::nullopt;
     };
-    // Nothing can refuse it: the invariants were checked, and the database was made just now.
-    carryOut(plan);
+    // The invariants were checked before, and the database was made just now: what refuses it all
+    // the same is a fault, and the folder is taken away again.
+    if (const auto begun = carryOut(plan); !begun)
+        throw Fault(english(begun.reason()));
 }
 
 Profile Project::Implementation::profileOf(const Records &records)

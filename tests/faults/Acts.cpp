@@ -89,9 +89,10 @@ Reasons undo(Project &project, Supplies &)
 
 void undoFirst(Project &project, Supplies &)
 {
-    // It may stand undone already, where a redo was broken off.
+    // It may stand undone already, where a redo was broken off. A refusal shows in the redo, which
+    // then has nothing to do and says so.
     if (!project.redoLabel())
-        project.undo();
+        (void)project.undo();
 }
 
 Reasons redo(Project &project, Supplies &)

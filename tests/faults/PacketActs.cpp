@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <stdexcept>
 
 namespace lastrivet::faults {
 
@@ -23,13 +24,15 @@ void addClosing(Project &project, Supplies &supplies)
     if (!project.records()->closings.isEmpty())
         return;
     const auto part = project.records()->components.begin()->id;
-    project.change("Closing planned", [&](Edit &edit) {
+    const auto planned = project.change("Closing planned", [&](Edit &edit) {
         Closing closing;
         closing.component_id = part;
         closing.title = "Upper skin";
         closing.encloses = {part};
         edit.put(closing);
     });
+    if (!planned)
+        throw std::runtime_error("a closing cannot be planned: " + english(planned.reason()));
     auto photo = supplies.photo();
     photo.links = {{RecordType::Component, part.value()}};
     evidence::takeIn(project, {photo}, 0);

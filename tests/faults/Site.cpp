@@ -22,12 +22,14 @@ Site::Site(std::filesystem::path root)
     facts.name = "Fault bench";
     m_project =
         Project::create(folder(), facts, ProfileLibrary::standard().profile("plain"), options());
-    m_project->change("Begun", [](Edit &edit) {
+    const auto begun = m_project->change("Begun", [](Edit &edit) {
         Person person;
         person.name = "Robin";
         person.roles = {Role::Builder};
         edit.put(person);
     });
+    if (!begun)
+        throw std::runtime_error("the bench cannot begin: " + english(begun.reason()));
     addPart(*m_project);
 }
 

@@ -105,10 +105,10 @@ TEST_CASE("An entry that was late in one copy is late in the other, too, after t
 TEST_CASE("Imported entries are not late: their journal is elsewhere")
 {
     ActBench bench;
-    (*bench).change(
+    REQUIRE((*bench).change(
         "Imported",
         [&](Edit &edit) { edit.put(WorkSession{.began = edit.today().plusDays(-400)}); },
-        ChangeKind::Import);
+        ChangeKind::Import));
     entry::CreationDays days(*bench);
     while (days.readSome(100)) {
     }

@@ -126,7 +126,8 @@ TEST_CASE("A copy whose journal does not hold is refused, with the row that is w
                 "DROP TRIGGER journal_is_never_changed; DROP TRIGGER journal_is_never_shortened;" +
                 tampering);
         try {
-            two.robin->merge(place);
+            if (const auto merged = two.robin->merge(place); !merged)
+                return "refused: " + english(merged.reason());
         } catch (const UnreadableInput &refused) {
             return refused.what();
         }

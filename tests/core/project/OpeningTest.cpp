@@ -323,6 +323,7 @@ TEST_CASE("A program that is killed leaves no stuck lock and no half change")
         auto mine = Project::open(project.folder(), {});
         Component part;
         part.name = "Wing";
+        // What came of it is read below, from the disk.
         (void)mine->change("Part", [&](Edit &edit) { edit.put(part); });
         ::raise(SIGKILL);
     }

@@ -19,13 +19,14 @@ void entry_line(Input input)
     for (const auto &session : reading.sessions) {
         const Minutes minutes = session.minutes.value_or(Minutes{});
         promised(!reading.errors.empty() || (minutes.count() >= 0 && minutes.count() <= 24 * 60));
-        entry::readSplit(line, session, parts);
+        // Read or refused, as long as it ends; so is the move below.
+        (void)entry::readSplit(line, session, parts);
     }
     for (std::size_t cursor = 0; cursor <= std::min<std::size_t>(line.size(), 32); ++cursor) {
         const auto words = entry::partWordsAt(line, cursor, wing.records, parts, wing.as_of);
         promised(words.end <= line.size() && words.begin <= words.end);
     }
-    entry::readMove(line, parts, wing.as_of);
+    (void)entry::readMove(line, parts, wing.as_of);
     entry::parseDayText(line, wing.as_of);
 }
 
