@@ -264,10 +264,12 @@ TEST_CASE("Other records of the certificate are found on its page", "[certificat
     CHECK(button(window.page(), QStringLiteral("Weight and balance"))->isChecked());
 }
 
-TEST_CASE("A picture of the certificate page is taken", "[certificate]")
+TEST_CASE("The documents are shown whole, with the first of them beside the list", "[certificate]")
 {
     Window window;
-    picture(window.view, 1280, 700, "certificate-papers");
+    wholePicture(window.view, 1280, 700, "certificate-papers");
+    CHECK(says(window.view, QStringLiteral("required documents are not here yet")));
+    CHECK(says(window.view, window.table().model()->index(0, 0).data().toString()));
 }
 
 } // namespace lastrivet::test

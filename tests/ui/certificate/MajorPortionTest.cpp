@@ -296,11 +296,13 @@ TEST_CASE(
     CHECK(table.horizontalHeader()->length() <= table.viewport()->width());
 }
 
-TEST_CASE("A picture of the major portion is taken", "[certificate]")
+TEST_CASE("The major portion is shown whole, with the verdict and the first task", "[certificate]")
 {
     Window window;
     press(window.portion(), QStringLiteral("Add the usual tasks"));
-    picture(window.view, 1280, 700, "certificate-portion");
+    wholePicture(window.view, 1280, 700, "certificate-portion");
+    CHECK(says(window.view, QStringLiteral("the authority decides")));
+    CHECK(says(window.view, QStringLiteral("Together 10 tenths.")));
 }
 
 } // namespace lastrivet::test

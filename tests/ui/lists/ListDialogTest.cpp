@@ -4,6 +4,7 @@
 
 #include "core/project/acts/PartActs.h"
 #include "core/steps/StepOrder.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/ModelWatch.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
@@ -242,7 +243,7 @@ TEST_CASE("A list of an older spreadsheet keeps its umlauts, accents and dashes"
     CHECK(nose->name == "Flügelnase – außen");
 }
 
-TEST_CASE("Pictures of the dialog for a list are taken, light and dark")
+TEST_CASE("The dialog for a list is shown whole, in light and in dark")
 {
     Workshop workshop;
     const auto session = workshop.session();
@@ -250,10 +251,10 @@ TEST_CASE("Pictures of the dialog for a list are taken, light and dark")
     dialog.setWithin(workshop.wing);
     dialog.setText(
         QStringLiteral("Code\tName\tKind\nLW-R1\tRib 1\tpart\nLW-R2\tRib 2\twindmill\n"));
-    picture(dialog, 940, 620, "list-light");
-    theme().choose(ui::Theme::Choice::Dark);
-    picture(dialog, 940, 620, "list-dark");
-    theme().choose(ui::Theme::Choice::Light);
+    lightAndDark(dialog, 940, 620, "list");
+    CHECK(dialog.rows().countOf(Fate::Added) == 1);
+    CHECK(dialog.rows().countOf(Fate::Wrong) == 1);
+    CHECK(says(dialog, QStringLiteral("Row 3: “windmill” is none of")));
 }
 
 TEST_CASE("A list that is pasted over an opened file does not go by the file's name")

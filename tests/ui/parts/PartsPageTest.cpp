@@ -259,14 +259,13 @@ TEST_CASE("A section writes torque and day together, and refuses words that are 
     watch.check();
 }
 
-TEST_CASE("Pictures of the parts page are taken, light and dark")
+TEST_CASE("The parts page is shown whole, in light and in dark")
 {
     PartsWindow window;
     window.page.showRecord({RecordType::Step, window.workshop.wires.value()});
-    picture(window.page, 1120, 660, "parts-light");
-    theme().choose(ui::Theme::Choice::Dark);
-    picture(window.page, 1120, 660, "parts-dark");
-    theme().choose(ui::Theme::Choice::Light);
+    lightAndDark(window.page, 1120, 660, "parts");
+    CHECK(says(window.page, QStringLiteral("LW-B3 Bay 3")));
+    CHECK(window.list().model()->rowCount() == 2);
 }
 
 TEST_CASE("A part is withdrawn also while a copy of it is being prepared")

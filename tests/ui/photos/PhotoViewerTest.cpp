@@ -8,6 +8,7 @@
 
 #include <QDesktopServices>
 #include <QFile>
+#include <QImage>
 #include <QLineEdit>
 #include <QTest>
 
@@ -325,14 +326,19 @@ TEST_CASE("Escape leads from what is told of a photo back to the photos")
     CHECK(window.grid().hasFocus());
 }
 
-TEST_CASE("A picture of an open photo with a mark is taken")
+TEST_CASE("An open photo with marks is shown whole, and the marks are painted on it")
 {
     OpenViewer viewer;
+    const QRect centre(viewer.middle() - QPoint(100, 100), QSize(200, 200));
+    const QImage before = viewer.picture().grab(centre).toImage();
     viewer.key(viewer.picture(), Qt::Key_C);
     viewer.key(viewer.picture(), Qt::Key_Escape);
     viewer.key(viewer.picture(), Qt::Key_A);
     viewer.picture().marks().setWords(QStringLiteral("overdriven"));
-    picture(viewer.page, 1120, 660, "photo-marks");
+    CHECK(viewer.picture().grab(centre).toImage() != before);
+    wholePicture(viewer.page, 1120, 660, "photo-marks");
+    REQUIRE(viewer.marks().size() == 2);
+    CHECK(viewer.marks().back().text == "overdriven");
 }
 
 } // namespace lastrivet::test

@@ -4,6 +4,7 @@
 
 #include "core/evidence/PictureCache.h"
 #include "core/evidence/SessionMatcher.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/ModelWatch.h"
 #include "tests/ui/support/PhotosWindow.h"
 #include "tests/ui/support/WaitingExecutor.h"
@@ -363,7 +364,7 @@ TEST_CASE("Of twenty thousand photos only those in view and near it are asked fo
     CHECK(asked < 200);
 }
 
-TEST_CASE("Pictures of the photos page are taken, light and dark")
+TEST_CASE("The photos page is shown whole, in light and in dark")
 {
     PhotosWindow window;
     QStringList files;
@@ -372,10 +373,9 @@ TEST_CASE("Pictures of the photos page are taken, light and dark")
     window.page.takeIn(files);
     window.grid().setCurrentIndex(window.grid().model()->index(2, 0));
     QTest::qWait(300);
-    picture(window.page, 1120, 660, "photos-light");
-    theme().choose(ui::Theme::Choice::Dark);
-    picture(window.page, 1120, 660, "photos-dark");
-    theme().choose(ui::Theme::Choice::Light);
+    lightAndDark(window.page, 1120, 660, "photos");
+    CHECK(says(window.page, QStringLiteral("18 shown")));
+    CHECK(says(window.page, QStringLiteral("It belongs to")));
 }
 
 TEST_CASE("What lacks photographs by an older answer and is gone by now is left out")

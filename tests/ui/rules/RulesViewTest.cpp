@@ -200,12 +200,14 @@ TEST_CASE("Rules are written to a file and read from one, also when they are not
     CHECK_FALSE(window.rules().fault().isEmpty());
 }
 
-TEST_CASE("A picture of the rules is taken", "[rules]")
+TEST_CASE("The rules are shown whole, with the chosen place beside them", "[rules]")
 {
     Workshop workshop;
     Window window(workshop);
     window.choose(QStringLiteral("Hold points"));
-    picture(window.view, 1280, 700, "certificate-rules");
+    wholePicture(window.view, 1280, 700, "certificate-rules");
+    CHECK(says(window.rules(), QStringLiteral("This project goes by: Canada")));
+    CHECK(says(window.rules(), QStringLiteral("Hold points")));
 }
 
 } // namespace lastrivet::test

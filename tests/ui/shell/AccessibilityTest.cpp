@@ -43,7 +43,7 @@ std::string lines(const QStringList &found)
 
 } // namespace
 
-TEST_CASE("A line without a name, words that are cut and what traps the tabulator are found")
+TEST_CASE("A line without a name, cut words, what sticks out and a trap of the tabulator are found")
 {
     QWidget place;
     auto *layout = new QVBoxLayout(&place);
@@ -55,6 +55,9 @@ TEST_CASE("A line without a name, words that are cut and what traps the tabulato
     auto *label = new QLabel(QStringLiteral("Left wing, lower skin"));
     label->setFixedWidth(20);
     layout->addWidget(label);
+    auto *stray = new QPushButton(QStringLiteral("Stray"), &place);
+    stray->setFocusPolicy(Qt::NoFocus);
+    stray->setGeometry(-10, 0, 200, 60);
     place.show();
     REQUIRE(QTest::qWaitForWindowActive(&place));
     line->setFocus();
@@ -64,6 +67,9 @@ TEST_CASE("A line without a name, words that are cut and what traps the tabulato
     const QStringList cut = test::cutTexts(place);
     REQUIRE(cut.size() == 1);
     CHECK(cut.front().startsWith(QStringLiteral("QLabel")));
+    const QStringList outside = test::outsideTheirPlace(place);
+    REQUIRE(outside.size() == 1);
+    CHECK(outside.front().startsWith(QStringLiteral("QPushButton")));
     const QStringList trapped = test::beyondTheTabulator(place);
     REQUIRE(trapped.size() == 1);
     CHECK(trapped.front().startsWith(QStringLiteral("trapped in QPlainTextEdit")));

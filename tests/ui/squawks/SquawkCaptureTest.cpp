@@ -243,11 +243,15 @@ TEST_CASE("A part is completed while the line is typed", "[squawks]")
     CHECK(window.line().text() == QStringLiteral("cosmetic RU: "));
 }
 
-TEST_CASE("A picture of the line for a new squawk is taken", "[squawks]")
+TEST_CASE("The line for a new squawk is shown whole, with what is understood", "[squawks]")
 {
     Window window;
     window.type(QStringLiteral("rudder airworthiness: crack at the lower hinge"));
-    picture(window.view, 1120, 660, "squawk-capture-light");
+    wholePicture(window.view, 1120, 660, "squawk-capture-light");
+    const QString understood = window.capture().understood();
+    CHECK(understood.contains(QStringLiteral("“crack at the lower hinge”")));
+    CHECK(understood.contains(QStringLiteral("RU Rudder")));
+    CHECK(understood.contains(QStringLiteral("airworthiness")));
 }
 
 } // namespace lastrivet::test

@@ -237,14 +237,17 @@ TEST_CASE("Photos of the defect and of the repair stand side by side", "[squawks
     CHECK(repairs == 1);
 }
 
-TEST_CASE("A picture of a squawk that is being marked as fixed is taken", "[squawks]")
+TEST_CASE("A squawk that is being marked as fixed is shown whole", "[squawks]")
 {
     const TemporaryFolder folder;
     SquawksWindow window;
     window.show(window.workshop.squawk);
     window.editor().before().addFiles({savedPicture(folder, "before.png", Qt::darkRed)});
     window.press("Mark as fixed and checked");
-    picture(window.page, 1120, 1300, "squawk-loop-light");
+    wholePicture(window.page, 1120, 1300, "squawk-loop-light");
+    CHECK(says(window.page, QStringLiteral("Squawk 1: what was done about it?")));
+    CHECK_FALSE(says(window.page, QStringLiteral("No photo of the defect yet")));
+    CHECK(says(window.page, QStringLiteral("No photo of the repair yet")));
 }
 
 } // namespace lastrivet::test

@@ -153,7 +153,7 @@ TEST_CASE("The list of squawks follows changes, answers and its filter without b
     watch.check();
 }
 
-TEST_CASE("Pictures of the squawks page are taken, light and dark")
+TEST_CASE("The squawks page is shown whole, in light and in dark")
 {
     Window window;
     window.session->change(QStringLiteral("More"), [&](Edit &edit) {
@@ -164,10 +164,9 @@ TEST_CASE("Pictures of the squawks page are taken, light and dark")
                             .severity = Severity(i % 3),
                             .found_on = edit.today().plusDays(-i)});
     });
-    picture(window.page, 1120, 660, "squawks-light");
-    theme().choose(ui::Theme::Choice::Dark);
-    picture(window.page, 1120, 660, "squawks-dark");
-    theme().choose(ui::Theme::Choice::Light);
+    lightAndDark(window.page, 1120, 660, "squawks");
+    CHECK(says(window.page, QStringLiteral("15 squawks")));
+    CHECK(says(window.page, QStringLiteral("Squawk 1: Overdriven rivet at rib 3")));
 }
 
 TEST_CASE("The chosen squawk stays in view where another order takes it to another row",

@@ -3,6 +3,7 @@
 #include "tests/ui/support/Looks.h"
 
 #include <QAbstractButton>
+#include <QAbstractScrollArea>
 #include <QAccessible>
 #include <QApplication>
 #include <QComboBox>
@@ -56,6 +57,13 @@ bool isWrapping(const QWidget &widget)
     return label && label->wordWrap();
 }
 
+/// Whether what lies in it is moved about behind it, as by a scroll bar.
+bool isScrolled(const QWidget &widget)
+{
+    const auto *area = qobject_cast<const QAbstractScrollArea *>(widget.parentWidget());
+    return area && area->viewport() == &widget;
+}
+
 QString textOf(const QWidget &widget)
 {
     if (const auto *label = qobject_cast<const QLabel *>(&widget))
@@ -97,6 +105,28 @@ QStringList cutTexts(QWidget &place)
                          .arg(widget->height())
                          .arg(widget->sizeHint().width())
                          .arg(height);
+    }
+    return found;
+}
+
+QStringList outsideTheirPlace(QWidget &place)
+{
+    QStringList found;
+    for (const QWidget *widget : place.findChildren<QWidget *>()) {
+        const QWidget *around = widget->parentWidget();
+        if (!widget->isVisible() || widget->isWindow() || widget->size().isEmpty() ||
+            isScrolled(*around))
+            continue;
+        const QRect its = widget->geometry();
+        if (!around->rect().contains(its))
+            found << QStringLiteral("%1: %2 × %3 at %4, %5 in %6 × %7")
+                         .arg(nameOf(*widget))
+                         .arg(its.width())
+                         .arg(its.height())
+                         .arg(its.x())
+                         .arg(its.y())
+                         .arg(around->width())
+                         .arg(around->height());
     }
     return found;
 }

@@ -16,6 +16,9 @@ QStringList nameless(QWidget &place);
 /// Every shown label, button and box that is narrower or lower than its words.
 QStringList cutTexts(QWidget &place);
 
+/// Every shown widget that sticks out of the one that it lies in, unless that one is scrolled.
+QStringList outsideTheirPlace(QWidget &place);
+
 /// Shown widgets that the tabulator ought to reach from the first one and does not, and traps that
 /// it does not leave.
 QStringList beyondTheTabulator(QWidget &place);

@@ -4,13 +4,17 @@
 
 #include "core/profiles/ProfileLibrary.h"
 #include "core/project/acts/ClosingUp.h"
+#include "tests/ui/support/Looks.h"
 
 #include <QApplication>
 #include <QDir>
+#include <QImage>
 #include <QTest>
 #include <QWidget>
 
 #include <catch2/catch.hpp>
+
+#include <string>
 
 namespace lastrivet::test {
 
@@ -41,6 +45,56 @@ void work(Edit &edit, Id<Component> part, std::string_view began, std::int64_t m
     session.minutes = Minutes{minutes};
     session.kind = WorkKind::Assembly;
     edit.put(session);
+}
+
+QImage shot(QWidget &widget, int width, int height, std::string_view name)
+{
+    widget.resize(width, height);
+    widget.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&widget));
+    QCoreApplication::processEvents();
+    QDir().mkpath(QStringLiteral(LASTRIVET_PICTURES));
+    const QString file = QStringLiteral(LASTRIVET_PICTURES "/%1.png")
+                             .arg(QString::fromUtf8(name.data(), qsizetype(name.size())));
+    const QImage image = widget.grab().toImage();
+    CHECK(image.save(file));
+    return image;
+}
+
+/// As far as a sample of its dots says.
+bool isOfOneColour(const QImage &image)
+{
+    for (int y = 0; y < image.height(); y += 3) {
+        for (int x = 0; x < image.width(); x += 3) {
+            if (image.pixel(x, y) != image.pixel(0, 0))
+                return false;
+        }
+    }
+    return true;
+}
+
+/// The mean of a sample of its dots, from 0 for black to 255 for white.
+int lightness(const QImage &image)
+{
+    int sum = 0;
+    int count = 0;
+    for (int y = 0; y < image.height(); y += 7) {
+        for (int x = 0; x < image.width(); x += 7) {
+            sum += qGray(image.pixel(x, y));
+            ++count;
+        }
+    }
+    return count ? sum / count : 0;
+}
+
+QImage wholeShot(QWidget &widget, int width, int height, std::string_view name)
+{
+    const QImage image = shot(widget, width, height, name);
+    INFO(name);
+    CHECK_FALSE(isOfOneColour(image));
+    CHECK(cutTexts(widget).join(u'\n').toStdString() == "");
+    CHECK(outsideTheirPlace(widget).join(u'\n').toStdString() == "");
+    return image;
 }
 
 } // namespace
@@ -153,14 +207,24 @@ Id<HoldPoint> Workshop::point(const Records &records, Id<Closing> closing, HoldP
 
 void picture(QWidget &widget, int width, int height, std::string_view name)
 {
-    widget.resize(width, height);
-    widget.show();
-    REQUIRE(QTest::qWaitForWindowExposed(&widget));
-    QCoreApplication::processEvents();
-    QDir().mkpath(QStringLiteral(LASTRIVET_PICTURES));
-    const QString file = QStringLiteral(LASTRIVET_PICTURES "/%1.png")
-                             .arg(QString::fromUtf8(name.data(), qsizetype(name.size())));
-    CHECK(widget.grab().save(file));
+    CHECK_FALSE(isOfOneColour(shot(widget, width, height, name)));
+}
+
+void wholePicture(QWidget &widget, int width, int height, std::string_view name)
+{
+    wholeShot(widget, width, height, name);
+}
+
+void lightAndDark(QWidget &widget, int width, int height, std::string_view name)
+{
+    theme().choose(ui::Theme::Choice::Light);
+    const QImage light = wholeShot(widget, width, height, std::string(name) + "-light");
+    theme().choose(ui::Theme::Choice::Dark);
+    const QImage dark = wholeShot(widget, width, height, std::string(name) + "-dark");
+    theme().choose(ui::Theme::Choice::Light);
+    // The ground of a page is nearly white or nearly black; photographs lie on a part of it.
+    CHECK(lightness(light) > 180);
+    CHECK(lightness(dark) < 100);
 }
 
 } // namespace lastrivet::test

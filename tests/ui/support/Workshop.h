@@ -58,7 +58,14 @@ private:
 };
 
 /// Shows a widget in a size, lets it settle, and keeps its picture among the test's results; checks
-/// that this works, and not what is on it.
+/// that something is on it, and not what.
 void picture(QWidget &widget, int width, int height, std::string_view name);
+
+/// The same, and checks that no words are cut and nothing sticks out of the place that it has.
+void wholePicture(QWidget &widget, int width, int height, std::string_view name);
+
+/// Two whole pictures, `name` with “-light” and “-dark” behind it, and checks that what they are
+/// called is what they are; light again afterwards.
+void lightAndDark(QWidget &widget, int width, int height, std::string_view name);
 
 } // namespace lastrivet::test
