@@ -39,3 +39,12 @@ TEST_CASE("What the closing step itself puts on may be wet")
     });
     CHECK(bench.quiet(use, "2026-03-10T10:30"));
 }
+
+TEST_CASE("What cures in no time, or of which that is not known, is not said to be wet")
+{
+    RuleBench bench(readiness::Rule::CuringMaterial);
+    const auto use = bench.materialUse(bench.rib, bench.lot("Sealant"), "2026-03-10");
+    CHECK(bench.quiet(use, "2026-03-10"));
+    bench.change(use, [](MaterialUse &u) { u.cure_minutes = Minutes{0}; });
+    CHECK(bench.quiet(use, "2026-03-10"));
+}

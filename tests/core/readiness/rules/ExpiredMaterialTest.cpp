@@ -27,3 +27,15 @@ TEST_CASE("A lot may be used on its last day, not after it, unless somebody acce
     CHECK(bench.must(late, "2026-03-14"));
     CHECK(bench.quiet(late, "2026-03-15"));
 }
+
+TEST_CASE("What will be used of an old lot stands in no way before it is")
+{
+    RuleBench bench(readiness::Rule::ExpiredMaterial);
+    const auto lot = bench.lot("Resin");
+    bench.change(lot, [](MaterialLot &l) { l.expires_on = on("2026-03-01"); });
+    const auto use = bench.materialUse(bench.rib, lot, "2026-03-11");
+    CHECK(bench.quiet(use, "2026-03-10"));
+    CHECK(bench.must(use, "2026-03-11"));
+    bench.change(lot, [](MaterialLot &l) { l.expires_on.reset(); });
+    CHECK(bench.quiet(use, "2026-03-11"));
+}

@@ -32,3 +32,16 @@ TEST_CASE("Another thing measured on the same part does not stand in")
     });
     CHECK(bench.must(gap, "2026-03-12"));
 }
+
+TEST_CASE("The same thing measured on another part does not stand in")
+{
+    RuleBench bench(readiness::Rule::MeasurementMissing);
+    const auto gap = bench.measurement(bench.rib, "Hinge gap");
+    const auto other = bench.measurement(bench.panel, "Hinge gap");
+    bench.change(other, [](Measurement &m) {
+        m.value = 1.5;
+        m.measured_on = on("2026-03-12");
+    });
+    CHECK(bench.must(gap, "2026-03-12"));
+    CHECK(bench.quiet(other, "2026-03-12"));
+}

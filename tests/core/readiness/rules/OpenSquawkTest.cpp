@@ -46,3 +46,23 @@ TEST_CASE("Access to a part means access to what is in it, from outside and from
     bench.change(outside, [&](Squawk &s) { s.needs_access_to = {bench.fuselage}; });
     CHECK(bench.quiet(outside, "2026-03-10"));
 }
+
+TEST_CASE("A squawk that is accepted as it is keeps nothing open, from that day on")
+{
+    RuleBench bench(readiness::Rule::OpenSquawk);
+    const auto squawk = bench.squawk(bench.rib, "2026-03-10");
+    bench.change(squawk, [](Squawk &s) { s.accepted_on = on("2026-03-12"); });
+    CHECK(bench.must(squawk, "2026-03-11"));
+    CHECK(bench.quiet(squawk, "2026-03-12"));
+}
+
+TEST_CASE("A fixed squawk of which nobody said who looks at it waits for the builder")
+{
+    RuleBench bench(readiness::Rule::OpenSquawk);
+    const auto squawk = bench.squawk(bench.rib, "2026-03-10");
+    bench.change(squawk, [](Squawk &s) { s.fixed_on = on("2026-03-12"); });
+    CHECK(bench.about(squawk, "2026-03-12")->waits_for == SignerRole::Builder);
+    CHECK(bench.askBox("2026-03-12").state == readiness::State::ReadyToSign);
+    bench.change(squawk, [](Squawk &s) { s.verify_by = SignerRole::Inspector; });
+    CHECK(bench.askBox("2026-03-12").state == readiness::State::ReadyToInspect);
+}

@@ -20,3 +20,13 @@ TEST_CASE("An inspector's signature without the sheet is advice; the builder nee
     bench.change(signOff, [&](SignOff &s) { s.scan_id = sheet; });
     CHECK(bench.quiet(cover, "2026-03-10"));
 }
+
+TEST_CASE("The sheet of a rejection is not asked for")
+{
+    RuleBench bench(readiness::Rule::SignatureWithoutSheet);
+    const auto point = bench.holdPoint(bench.box, HoldPointKind::PreCover, SignerRole::Inspector);
+    const auto signOff = bench.signOff(point, bench.builder, "2026-03-10");
+    CHECK(bench.should(point, "2026-03-10"));
+    bench.change(signOff, [](SignOff &s) { s.result = SignOffResult::Rejected; });
+    CHECK(bench.quiet(point, "2026-03-10"));
+}

@@ -46,3 +46,16 @@ TEST_CASE("How many photographs are asked for is cited as the profile cites it")
     bench.profile.sources = {{"shed-rules", "Rules of the shed", "2025", Mark::Read, "", ""}};
     CHECK(cited() == "Rules of the shed, 2025 [second-hand]");
 }
+
+TEST_CASE("A picture without the day it was taken counts from the day it was taken in")
+{
+    RuleBench bench(readiness::Rule::TooFewPhotos);
+    bench.profile.interior_photos = 1;
+    const auto photo = bench.photo("2026-03-10", {{RecordType::Component, bench.rib.value()}});
+    bench.change(photo, [](Media &m) {
+        m.taken_on.reset();
+        m.imported_on = on("2026-03-12");
+    });
+    CHECK(bench.should(bench.box, "2026-03-11"));
+    CHECK(bench.quiet(bench.box, "2026-03-12"));
+}

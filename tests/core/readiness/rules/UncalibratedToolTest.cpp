@@ -33,3 +33,23 @@ TEST_CASE("A wrench has to be in calibration on the day it was used")
     });
     CHECK(bench.quiet(late, "2026-06-01"));
 }
+
+TEST_CASE("What was measured is asked after its tool too, and no tool that needs no calibration")
+{
+    RuleBench bench(readiness::Rule::UncalibratedTool);
+    const auto gauge = bench.add(Tool{.name = "Feeler gauge"});
+    const auto gap = bench.measurement(bench.rib, "Hinge gap");
+    bench.change(gap, [&](Measurement &m) {
+        m.value = 1.5;
+        m.measured_on = on("2026-03-10");
+        m.tool_id = gauge;
+    });
+    bench.change(gauge, [](Tool &t) { t.needs_calibration = true; });
+    CHECK(bench.quiet(gap, "2026-03-09"));
+    CHECK(bench.should(gap, "2026-03-10"));
+    bench.change(gauge, [](Tool &t) { t.needs_calibration = false; });
+    CHECK(bench.quiet(gap, "2026-03-10"));
+    bench.change(gauge, [](Tool &t) { t.needs_calibration = true; });
+    bench.change(gap, [](Measurement &m) { m.tool_id = {}; });
+    CHECK(bench.quiet(gap, "2026-03-10"));
+}

@@ -87,3 +87,24 @@ TEST_CASE("A hold point is named as the inspection that it is")
     CHECK(english(readiness::named(records, {RecordType::HoldPoint, 1})) == "final inspection");
     CHECK(english(readiness::named(records, {RecordType::HoldPoint, 2})) == "stage inspection");
 }
+
+TEST_CASE("The latest word counts: a later rejection ends a yes, and a yes with findings is one")
+{
+    RuleBench bench(readiness::Rule::UnsignedHoldPoint);
+    const auto point = bench.holdPoint(bench.box, HoldPointKind::PreCover, SignerRole::Inspector);
+    bench.signOff(point, bench.builder, "2026-03-10");
+    const auto second = bench.signOff(point, bench.builder, "2026-03-12");
+    bench.change(second, [](SignOff &s) { s.result = SignOffResult::Rejected; });
+    CHECK(bench.quiet(point, "2026-03-11"));
+    REQUIRE(bench.must(point, "2026-03-12"));
+    // It names no inspection under which findings could stand.
+    const auto blocker = *bench.about(point, "2026-03-12");
+    CHECK_FALSE(blocker.waits_for);
+    CHECK(bench.askBox("2026-03-12").state == readiness::State::Hold);
+    CHECK(english(readiness::sentence(blocker, bench.records)) ==
+          "Pre-cover inspection was rejected, and its findings are not entered");
+    CHECK(english(readiness::clearedBy(blocker, bench.records, bench.profile)) ==
+          "enter the findings of the rejection as squawks of that inspection");
+    bench.change(second, [](SignOff &s) { s.result = SignOffResult::AcceptedWithFindings; });
+    CHECK(bench.quiet(point, "2026-03-12"));
+}

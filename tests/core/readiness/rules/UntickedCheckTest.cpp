@@ -39,3 +39,15 @@ TEST_CASE("A line of the list says where it comes from")
     CHECK(cited("Our inspector's letter") == "Our inspector's letter");
     CHECK(cited("shed-rules") == "Rules of the shed, 2025");
 }
+
+TEST_CASE("A line that may follow the closing, or is of another one, is not asked for here")
+{
+    RuleBench bench(readiness::Rule::UntickedCheck);
+    const auto other = bench.closing(bench.rib);
+    const auto check = bench.add(Check{.closing_id = bench.box, .item = "Drains open"});
+    const auto elsewhere = bench.add(Check{.closing_id = other, .item = "Drains open"});
+    CHECK(bench.should(check, "2026-03-10"));
+    CHECK(bench.quiet(elsewhere, "2026-03-10"));
+    bench.change(check, [&](Check &c) { c.may_follow = {bench.box}; });
+    CHECK(bench.quiet(check, "2026-03-10"));
+}
