@@ -53,4 +53,9 @@ TEST_CASE("What a packing line counts is not below zero")
         l.unit_price = -1;
     });
     CHECK(wrongs(project).size() == 2);
+    project.change(line, [](PartLine &l) {
+        l.received_quantity = -1;
+        l.damaged_quantity = -1;
+    });
+    CHECK(wrongs(project).size() == 4);
 }

@@ -62,3 +62,21 @@ TEST_CASE("Of three with one number each is told, whichever was touched")
     CHECK(wrongs(project, third).size() == 1);
     CHECK(wrongs(project, other).empty());
 }
+
+TEST_CASE("Of deviations and of bulletins, too, no two have one number")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    project.deviation(wing, "2026-01-02");
+    const auto deviation = project.deviation(wing, "2026-01-03");
+    project.bulletin(wing, "2026-01-02");
+    const auto bulletin = project.bulletin(wing, "2026-01-03");
+    CHECK(wrongs(project).empty());
+    project.change(deviation, [](Deviation &d) { d.number = "1"; });
+    CHECK(wrongs(project) ==
+          Said{"Deviation 1 “Longer bolt” has the number 1, which the one with id 3 already has."});
+    project.change(deviation, [](Deviation &d) { d.number = "2"; });
+    project.change(bulletin, [](Bulletin &b) { b.number = "1"; });
+    CHECK(wrongs(project, bulletin).size() == 1);
+    CHECK(wrongs(project).size() == 1);
+}
