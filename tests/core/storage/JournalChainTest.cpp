@@ -78,3 +78,20 @@ TEST_CASE("Every column of a row is in its hash")
     moved.who = "e";
     CHECK_FALSE(fitsItsHash(moved));
 }
+
+TEST_CASE("The hash of a row is SHA-256 over its columns, each with its length before it")
+{
+    JournalRow row;
+    row.seq = 7;
+    row.change_id = "c7";
+    row.stamp = 1'700'000'000'007;
+    row.kind = "change";
+    row.who = "Robin";
+    row.label = "Flügel";
+    row.schema = 3;
+    row.changeset = Blob{0, 1, 255};
+    row.previous_hash = Blob(32, 0);
+    // Made with Python's hashlib.sha256 of the bytes "1:7,2:c7,13:1700000000007,6:change,-,5:Robin,
+    // 7:Flügel,1:3,3:\x00\x01\xff,-,32:" without the line break, 32 zero bytes and ",".
+    CHECK(hex(hashOf(row)) == "f16d95af6555e7b7207c6ebbd65756cdb7c1dce9bcdf3e7278ad906d674cf090");
+}

@@ -164,6 +164,54 @@ TEST_CASE("A journal row that was taken out is missed by the next")
     CHECK(find(findings, "replay", "no change in the journal made it"));
 }
 
+TEST_CASE("A journal row with another number, or an earlier time, is told as that")
+{
+    Fixture fixture;
+    fixture.project.close();
+    SECTION("number")
+    {
+        fixture.project.tamper(std::string(freeJournal) + "UPDATE journal SET seq=9 WHERE seq=3");
+        CHECK(find(fixture.findings(), "journal",
+                   "Row 9 of the journal (“Photo”) is out of sequence"));
+    }
+    SECTION("time")
+    {
+        fixture.project.tamper(std::string(freeJournal) + "UPDATE journal SET stamp=1 WHERE seq=3");
+        CHECK(find(fixture.findings(), "journal",
+                   "Row 3 of the journal (“Photo”) is not later than the row before it"));
+    }
+}
+
+TEST_CASE("A journal row whose change cannot come after the others is named")
+{
+    Fixture fixture;
+    fixture.project.close();
+    fixture.project.tamper(std::string(freeJournal) +
+                           "UPDATE journal SET changeset="
+                           "(SELECT changeset FROM journal WHERE seq=2) WHERE seq=3");
+    const auto findings = fixture.findings();
+    const auto *found = find(findings, "replay", "Row 3 of the journal (“Photo”) does not fit");
+    REQUIRE(found);
+    CHECK(found->record == "component");
+    CHECK(found->id == fixture.wing.value());
+}
+
+TEST_CASE(
+    "Rules that were altered behind the journal's back are told, and that nobody can read them")
+{
+    Fixture fixture;
+    auto rules = fixture.project->profile();
+    rules.name = "Rules of the shed";
+    fixture.project.change("Rules", [&](Edit &edit) { edit.useProfile(rules); });
+    REQUIRE(fixture.findings().empty());
+    fixture.project.close();
+    fixture.project.tamper("UPDATE profile_copy SET content='{'");
+    const auto findings = fixture.findings();
+    CHECK(
+        find(findings, "replay", "differs from what the journal made of it (table profile_copy)"));
+    CHECK(find(findings, "invariant", "The project's copy of its rule profile"));
+}
+
 TEST_CASE("A record that breaks a rule is named, whoever wrote it")
 {
     Fixture fixture;
@@ -221,6 +269,19 @@ TEST_CASE("A file that no record ever named is told, but not the file of an undo
     const auto findings = fixture.findings();
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].text == "No record names the file documents/stray.pdf.");
+}
+
+TEST_CASE("A second database and a half-written file in the project's folder are told")
+{
+    Fixture fixture;
+    fixture.project.close();
+    fs::copy_file(fixture.project.database(), fixture.project.folder() / "records (copy).db");
+    // Of a program that is no more; its number is in the name.
+    std::ofstream(fixture.project.folder() / "photos/.tmp-4711-1") << "half a pho";
+    const auto findings = fixture.findings();
+    CHECK(find(findings, "file", "project's folder: records (copy).db."));
+    CHECK(find(findings, "file", "The file photos/.tmp-4711-1 is half-written"));
+    CHECK(findings.size() == 2);
 }
 
 TEST_CASE("Of each kind only the first hundred findings are listed, and the others are counted")
