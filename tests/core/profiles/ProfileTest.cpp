@@ -6,6 +6,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <utility>
+
 using namespace lastrivet;
 
 namespace {
@@ -41,6 +43,46 @@ TEST_CASE("A permanent region gets the hold points of its country")
     CHECK(holdPoints(shipped("plain"), closing, wing) == Kinds{ToolAndDebrisCheck, OwnCheck});
     CHECK(holdPoints(shipped("us"), closing, wing) ==
           Kinds{ToolAndDebrisCheck, OwnCheck, TechnicalVisit});
+}
+
+TEST_CASE("Who signs the hold points of a country, and whether he must, is as it was agreed")
+{
+    using enum SignerRole;
+    const auto asked = [](std::string_view id, HoldPointKind kind) {
+        for (const Profile::HoldPointRule &rule : shipped(id).hold_points) {
+            if (rule.kind == kind)
+                return std::pair{rule.signer_role, rule.required};
+        }
+        FAIL(id << " has no such hold point");
+        return std::pair{Builder, false};
+    };
+    using enum HoldPointKind;
+    for (const std::string_view id : {"ca", "us", "gb", "plain"})
+        CHECK(asked(id, ToolAndDebrisCheck) == std::pair{Builder, true});
+    CHECK(asked("ca", PreCover) == std::pair{Inspector, true});
+    CHECK(asked("us", OwnCheck) == std::pair{Builder, true});
+    CHECK(asked("us", TechnicalVisit) == std::pair{Adviser, false});
+    CHECK(asked("gb", Stage) == std::pair{Inspector, true});
+    CHECK(asked("plain", OwnCheck) == std::pair{Builder, true});
+    for (const std::string_view id : {"ca", "us", "gb"})
+        CHECK(asked(id, Final) == std::pair{Inspector, true});
+    CHECK(asked("plain", Final) == std::pair{Builder, true});
+}
+
+TEST_CASE("Photographs, late acceptance, papers of a factory and credit are each country's own")
+{
+    using enum SignerRole;
+    const auto all = WordSet<SignerRole>{Inspector, Adviser, Builder};
+    for (const std::string_view id : {"ca", "us", "gb", "plain"}) {
+        INFO(id);
+        const Profile profile = shipped(id);
+        CHECK(profile.interior_photos == (id == "plain" ? 1 : 2));
+        const bool isInspectorAlone = id == "ca" || id == "gb";
+        CHECK(profile.late_acceptance_by ==
+              (isInspectorAlone ? WordSet<SignerRole>{Inspector} : all));
+        CHECK(profile.factory_closing_needs_document == (id == "ca"));
+        CHECK((profile.credit_basis == CreditBasis::Ticks) == (id == "ca"));
+    }
 }
 
 TEST_CASE("The technical visit is asked for only where the reach holds a main structure")

@@ -62,6 +62,7 @@ TEST_CASE("Every starter goes into a project under every profile")
             const Records &records = *planted.project->records();
             CHECK(records.components.size() > 30);
             CHECK(records.closings.size() == starter.closings.size());
+            CHECK(records.closings.size() > 3);
             const auto answer = readiness::readiness(records, profile, planted.project->today());
             CHECK(answer.to_complete.empty());
             CHECK(answer.out_of_reach.empty());
@@ -132,8 +133,22 @@ TEST_CASE("A starter speaks the language of whoever begins")
     const Profile profile = ProfileLibrary::standard().profile("plain");
     const Planted planted(starters.front(), profile,
                           {{}, [](const std::string &text) { return "«" + text + "»"; }});
-    for (const Component &part : planted.project->records()->components)
-        CHECK(part.name.starts_with("«"));
+    const Records &records = *planted.project->records();
+    const auto isSaid = [](const std::string &text) { return text.starts_with("«"); };
+    for (const Component &part : records.components) {
+        CHECK(isSaid(part.name));
+        CHECK(isSaid(part.zone) != part.zone.empty());
+        CHECK(isSaid(part.never_enclosed_why) != part.never_enclosed_why.empty());
+    }
+    for (const Closing &closing : records.closings) {
+        CHECK(isSaid(closing.title));
+        CHECK(isSaid(closing.method) != closing.method.empty());
+    }
+    // Lines of the profile's lists are said in the reader's language wherever they are shown.
+    const auto isOwn = [&](const Check &check) { return isSaid(check.item); };
+    CHECK(std::any_of(records.checks.begin(), records.checks.end(), isOwn));
+    for (const Check &check : records.checks)
+        CHECK(isSaid(check.source) == isOwn(check));
 }
 
 TEST_CASE("What is no starter is refused in one sentence")
