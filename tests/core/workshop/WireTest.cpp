@@ -98,14 +98,19 @@ TEST_CASE("The thinnest wire keeps both drop and current")
     CHECK_FALSE(thinnestWire(10, 5, 0, Rating::C200));
 }
 
-TEST_CASE("The voltage drop of a wire grows with its temperature, up to what its insulation bears")
+TEST_CASE("The voltage drop of a wire grows with its temperature, which is from -100 to 300 °C")
 {
-    // L2 = 254.5 L1 / (234.5 + T2): at the length L2 a wire of T2 loses what L1 loses at 20 °C.
+    // AC 43.13-1B CHG 1 chapter 11, copper: L2 = 254.5 L1 / (234.5 + T2): at the length L2 a wire
+    // of T2 loses what L1 loses at 20 °C.
     const double longer = 50;
     const double hot = 254.5 * longer / (234.5 + 100);
     CHECK(wireRun("14", hot, 5, Rating::C150, 100)->drop ==
           Approx(wireRun("14", longer, 5, Rating::C150)->drop));
-    CHECK_FALSE(wireRun("14", 5, 5, Rating::C150, 1000));
+    // Chosen, and wider than any insulation bears: beyond that somebody mistyped.
+    CHECK(wireRun("14", 5, 5, Rating::C150, -100));
+    CHECK(wireRun("14", 5, 5, Rating::C150, 300));
+    CHECK_FALSE(wireRun("14", 5, 5, Rating::C150, -101));
+    CHECK_FALSE(wireRun("14", 5, 5, Rating::C150, 301));
 }
 
 TEST_CASE("Sizes that the table has not, and loads that cannot be, get one sentence")
