@@ -34,6 +34,43 @@ TEST_CASE("A day without time is neither before nor after the times of that day"
     CHECK_FALSE(after(moment("2026-03-14T10:00"), moment("2026-03-14T10:00")));
     CHECK_FALSE(after(moment("2026-03-14"), moment("2026-03-14T10:00")));
     CHECK_FALSE(after(moment("2026-03-14T10:00"), moment("2026-03-14")));
+    CHECK_FALSE(after(moment("2026-03-14"), moment("2026-03-14")));
+    CHECK_FALSE(after(moment("2026-03-14T23:59"), moment("2026-03-15")));
+}
+
+TEST_CASE("What has happened by a moment is set, and not after it")
+{
+    const auto noon = moment("2026-03-14T12:00");
+    CHECK_FALSE(happened(std::nullopt, noon));
+    CHECK(happened(moment("2026-03-13T23:00"), noon));
+    CHECK(happened(noon, noon));
+    CHECK(happened(moment("2026-03-14"), noon));
+    CHECK_FALSE(happened(moment("2026-03-14T12:01"), noon));
+    CHECK_FALSE(happened(moment("2026-03-15"), noon));
+    // Asked of a day, all of it has happened.
+    CHECK(happened(moment("2026-03-14T23:59"), moment("2026-03-14")));
+}
+
+template <class Value> constexpr bool hasOrder = requires(Value a, Value b)
+{
+    a < b;
+};
+
+TEST_CASE("Moments have no order of their own, since a day ties with times that do not tie")
+{
+    static_assert(hasOrder<int>);
+    static_assert(!hasOrder<Moment>);
+    const auto day = moment("2026-03-14");
+    const auto morning = moment("2026-03-14T09:00");
+    const auto evening = moment("2026-03-14T18:00");
+    CHECK_FALSE((after(day, morning) || after(morning, day)));
+    CHECK_FALSE((after(day, evening) || after(evening, day)));
+    CHECK(after(evening, morning));
+    // In lists they stand as their texts do.
+    for (const auto first : {day, morning, evening}) {
+        for (const auto second : {day, morning, evening, moment("2025-12-31T23:59")})
+            CHECK(sortsBefore(first, second) == (first.text() < second.text()));
+    }
 }
 
 TEST_CASE("Minutes carry a moment over midnight and month's end")
@@ -41,6 +78,16 @@ TEST_CASE("Minutes carry a moment over midnight and month's end")
     CHECK(moment("2026-02-28T23:50").plusMinutes(20)->text() == "2026-03-01T00:10");
     CHECK(moment("2026-03-01T00:10").plusMinutes(-20)->text() == "2026-02-28T23:50");
     CHECK_FALSE(moment("2199-12-31T23:50").plusMinutes(20));
+    CHECK_FALSE(moment("1900-01-01T00:10").plusMinutes(-20));
+    CHECK(moment("2024-02-28").plusDays(1)->text() == "2024-02-29");
+    CHECK(moment("2026-03-14T07:05").plusDays(-14)->text() == "2026-02-28T07:05");
+    CHECK_FALSE(moment("2199-12-31").plusDays(1));
+}
+
+TEST_CASE("A sum on the wall clock knows no summer time")
+{
+    // In Toronto the clock went from two to three in the night of 8 March 2026.
+    CHECK(moment("2026-03-08T01:30").plusMinutes(60)->text() == "2026-03-08T02:30");
 }
 
 TEST_CASE("Universal time becomes workshop time by the IANA zone, summer time included")
