@@ -5,6 +5,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <functional>
+#include <type_traits>
+
 using namespace lastrivet;
 
 namespace {
@@ -51,15 +54,10 @@ TEST_CASE("What has happened by a moment is set, and not after it")
     CHECK(happened(moment("2026-03-14T23:59"), moment("2026-03-14")));
 }
 
-template <class Value> constexpr bool hasOrder = requires(Value a, Value b)
-{
-    a < b;
-};
-
 TEST_CASE("Moments have no order of their own, since a day ties with times that do not tie")
 {
-    static_assert(hasOrder<int>);
-    static_assert(!hasOrder<Moment>);
+    static_assert(std::is_invocable_v<std::less<>, int, int>);
+    static_assert(!std::is_invocable_v<std::less<>, Moment, Moment>);
     const auto day = moment("2026-03-14");
     const auto morning = moment("2026-03-14T09:00");
     const auto evening = moment("2026-03-14T18:00");
