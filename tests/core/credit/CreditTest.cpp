@@ -152,3 +152,18 @@ TEST_CASE("The account as JSON")
                        R"("maker_half_ticks":1,"passes":false},"evidence_gaps":[)" +
                            std::to_string(id.value()) + "]}\n");
 }
+
+TEST_CASE("Without a row that applies the share is null in JSON, and so are columns nobody counts")
+{
+    ProjectBuilder project;
+    project.profile.credit_basis = CreditBasis::Tenths;
+    task(project, 0, 0, 0, 0);
+    std::ostringstream out;
+    answers::writeJson(account(project.records, project.profile), out);
+    CHECK(out.str() == R"({"profile":"plain","rows":1,"applicable_rows":0,"kit_tenths":0,)"
+                       R"("commercial_tenths":0,"assembly_tenths":0,"fabrication_tenths":0,)"
+                       R"("share_hundredths":null,"share_text":null,"share_passes":false,)"
+                       R"("basis":"tenths","passes":false,"two_columns":null,)"
+                       R"("evidence_gaps":[]})"
+                       "\n");
+}
