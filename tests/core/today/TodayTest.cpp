@@ -202,14 +202,15 @@ TEST_CASE("Bolts left finger-tight are told first, until they are torqued")
             });
         });
     };
-    CHECK(bench.hasAttention(AttentionKind::FingerTight));
+    REQUIRE(bench.hasAttention(AttentionKind::FingerTight));
+    CHECK(bench.page().attention.front().kind == AttentionKind::FingerTight);
     torque(hinge);
     CHECK(bench.hasAttention(AttentionKind::FingerTight));
     torque(horn);
     CHECK_FALSE(bench.hasAttention(AttentionKind::FingerTight));
 }
 
-TEST_CASE("Late parts, due calibrations and asked visits need attention until they are settled")
+TEST_CASE("Late parts and due calibrations need attention until they are settled")
 {
     Bench bench;
     Id<PartLine> line;
