@@ -108,3 +108,28 @@ TEST_CASE("The latest word counts: a later rejection ends a yes, and a yes with 
     bench.change(second, [](SignOff &s) { s.result = SignOffResult::AcceptedWithFindings; });
     CHECK(bench.quiet(point, "2026-03-12"));
 }
+
+TEST_CASE("A hold point says where it comes from: by itself, else as the profile cites its rule")
+{
+    RuleBench bench(readiness::Rule::UnsignedHoldPoint);
+    bench.profile.sources = {{"shed-rules", "Rules of the shed", "2025", Mark::Read, "", ""}};
+    bench.profile.hold_points = {{.kind = HoldPointKind::PreCover,
+                                  .signer_role = SignerRole::Inspector,
+                                  .source = "shed-rules",
+                                  .mark = Mark::SecondHand}};
+    const auto point = bench.holdPoint(bench.box, HoldPointKind::PreCover, SignerRole::Inspector);
+    const auto cited = [&] {
+        return readiness::source(bench.about(point, "2026-03-10").value(), bench.records,
+                                 bench.profile);
+    };
+    CHECK(cited() == "Rules of the shed, 2025 [second-hand]");
+    bench.change(point, [](HoldPoint &p) { p.source = "Our inspector's letter"; });
+    CHECK(cited() == "Our inspector's letter");
+    bench.change(point, [](HoldPoint &p) { p.source = "shed-rules"; });
+    CHECK(cited() == "Rules of the shed, 2025");
+    bench.change(point, [](HoldPoint &p) {
+        p.source.clear();
+        p.signer_role = SignerRole::Adviser;
+    });
+    CHECK(cited().empty());
+}
