@@ -5,6 +5,8 @@
 #include "core/project/acts/WorkActs.h"
 #include "tests/support/ActBench.h"
 
+#include <vector>
+
 namespace lastrivet::test {
 
 namespace {
@@ -23,6 +25,57 @@ Id<WorkSession> onTheWing(ActBench &bench)
 }
 
 } // namespace
+
+TEST_CASE("An entry gets the part of its step, else of its squawk, and may be on no part")
+{
+    ActBench bench;
+    const auto onTheStep = onTheWing(bench);
+    const auto step = bench.records()->find(onTheStep)->step_id;
+    CHECK(bench.records()->find(onTheStep)->component_id == bench.wing);
+    const auto enter = [&](Id<Step> itsStep, Id<Squawk> itsSquawk) {
+        Id<WorkSession> id;
+        bench.change([&](Edit &edit) {
+            WorkSession session;
+            session.began = Moment::parse("2026-01-11");
+            session.step_id = itsStep;
+            session.squawk_id = itsSquawk;
+            id = acts::enterSession(edit, session);
+        });
+        return bench.records()->find(id)->component_id;
+    };
+    Id<Squawk> leak;
+    bench.change([&](Edit &edit) {
+        leak = edit.put(Squawk{
+            .number = "1", .component_id = bench.tank, .title = "Leak", .found_on = edit.today()});
+    });
+    CHECK(enter({}, leak) == bench.tank);
+    CHECK(enter(step, leak) == bench.wing);
+    CHECK_FALSE(enter({}, {}));
+}
+
+TEST_CASE("An entry is the builder's unless it says whose, and nobody's where no builder is named")
+{
+    ActBench bench;
+    using Workers = std::vector<WorkSession::Worker>;
+    const auto workersOf = [&](const Workers &workers) {
+        Id<WorkSession> id;
+        bench.change([&](Edit &edit) {
+            WorkSession session;
+            session.began = Moment::parse("2026-01-11");
+            session.workers = workers;
+            id = acts::enterSession(edit, session);
+        });
+        return bench.records()->find(id)->workers;
+    };
+    CHECK(workersOf({}).empty());
+    bench.change([&](Edit &edit) {
+        ProjectFacts facts = edit.records().project;
+        facts.builder_id = bench.builder;
+        edit.put(facts);
+    });
+    CHECK(workersOf({}) == Workers{{bench.builder, {}, false}});
+    CHECK(workersOf({{bench.adviser, {}, true}}) == Workers{{bench.adviser, {}, true}});
+}
 
 TEST_CASE("A moved entry keeps its time of day, and a step of another part is no longer named")
 {
