@@ -115,7 +115,6 @@ void PlainStyle::narrow(QLabel &tip)
     const int margins = tip.width() - metrics.size(0, tip.text()).width();
     if (tip.wordWrap() || tip.width() <= most + margins)
         return;
-    // A path has no place to break.
     const QRect lines = metrics.boundingRect(QRect(0, 0, most, QWIDGETSIZE_MAX),
                                              Qt::AlignLeft | Qt::TextWordWrap, tip.text());
     const int width = std::max(most, lines.width()) + std::max(0, margins);

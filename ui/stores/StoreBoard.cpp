@@ -6,6 +6,7 @@
 #include "ui/shell/Session.h"
 #include "ui/widgets/ActLine.h"
 
+#include <QScopedValueRollback>
 #include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -32,7 +33,10 @@ StoreBoard::StoreBoard(Session &session, const PartSection &section, QWidget *pa
     layout->addWidget(m_ask);
     layout->addWidget(m_stack, 1);
     m_list->show(section, {}, true);
-    connect(m_list, &SectionList::currentChanged, this, [this] { refresh(); });
+    connect(m_list, &SectionList::currentChanged, this, [this] {
+        if (!m_isListing)
+            refresh();
+    });
     // The next line can follow; in the list its letters would be keys, and a blank a tick.
     connect(m_list, &SectionList::recordAdded, this, [this](RecordRef record) {
         showRecord(record);
@@ -79,13 +83,19 @@ void StoreBoard::showRecord(RecordRef record)
 
 void StoreBoard::apply(const ChangeNotice &notice)
 {
-    // It tells of its current row anew, and with that comes all else.
-    m_list->apply(notice);
+    {
+        const QScopedValueRollback listing(m_isListing, true);
+        m_list->apply(notice);
+    }
+    refresh();
 }
 
 void StoreBoard::applyAnswer()
 {
-    m_list->applyAnswer();
+    {
+        const QScopedValueRollback listing(m_isListing, true);
+        m_list->applyAnswer();
+    }
     refresh();
 }
 

@@ -51,6 +51,8 @@ private:
     QSplitter *m_middle;
     QVBoxLayout *m_head;
     QVBoxLayout *m_aside;
+    /// While the list's rows change; `refresh` may filter them, and waits.
+    bool m_isListing = false;
 };
 
 } // namespace lastrivet::ui
