@@ -5,6 +5,7 @@
 #include "core/backup/BackupPlace.h"
 #include "core/backup/FileCopies.h"
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/evidence/files/NewFile.h"
 #include "core/storage/DatabaseCopies.h"
 #include "core/storage/Journal.h"
@@ -72,14 +73,6 @@ struct Copying {
         return true;
     }
 };
-
-/// A sentence without its full stop, so that it can be continued.
-std::string open(std::string sentence)
-{
-    if (sentence.ends_with('.'))
-        sentence.pop_back();
-    return sentence;
-}
 
 /// Where the files lie that a single database speaks of: beside it, or beside the folder of copies
 /// that it lies in.
@@ -197,8 +190,8 @@ private:
         const bool isHeld = isLeft && fs::exists(lock);
         const auto taken = isHeld ? storage::WriterLock::take(lock, now) : nullptr;
         if (!isLeft || (isHeld && !taken))
-            throw NotWritable(fmt::format("{} is in the way; rename it, or choose another name.",
-                                          m_root.string()));
+            throw NotWritable(Message{"{0} is in the way; rename it, or choose another name.",
+                                      {m_root.string()}});
         discard(m_root);
     }
     void mark()
@@ -245,8 +238,8 @@ std::optional<Report> backUp(const fs::path &project, const fs::path &shelf, Tim
 {
     return storage::withFaults([&]() -> std::optional<Report> {
         if (!fs::is_directory(shelf))
-            throw NotWritable(fmt::format("There is no folder {}; plug its disk in, or make it.",
-                                          shelf.string()));
+            throw NotWritable(
+                Message{"There is no folder {0}; plug its disk in, or make it.", {shelf.string()}});
         const auto source = storage::openDatabase(ProjectFolder(project), true, now);
         BackupPlace place(placeOf(project, shelf));
         requireApart(project, place.folder().root());
@@ -258,8 +251,9 @@ std::optional<Report> backUp(const fs::path &project, const fs::path &shelf, Tim
             const bool isDone = storage::withFaults([&] { return copying.run(); });
             return isDone ? std::optional(copying.report) : std::nullopt;
         } catch (const Fault &fault) {
-            throw NotSaved(fmt::format("The backup was not finished: {}. {}", open(fault.what()),
-                                       place.whatStays(copying.report)));
+            throw NotSaved(
+                Message{"The backup was not finished: {0} {1}",
+                        {nested(fault.message()), nested(place.whatStays(copying.report))}});
         }
     });
 }

@@ -3,6 +3,7 @@
 #include "core/backup/BackupPlace.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/storage/DatabaseCopies.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Opening.h"
@@ -61,7 +62,7 @@ void BackupPlace::requireOwn(Database &project, Time now) const
         // An interrupted first backup has no database yet.
         if (!fs::is_empty(m_folder.root()) && !fs::exists(m_folder.lock()))
             throw NotWritable(
-                fmt::format("{} is there already and is no backup of this project.", place));
+                Message{"{0} is there already and is no backup of this project.", {place}});
         return;
     }
     const auto ours = chainOf(project);
@@ -71,11 +72,11 @@ void BackupPlace::requireOwn(Database &project, Time now) const
         return chainOf(*kept.database);
     });
     if (theirs.empty() || ours.empty() || theirs.front() != ours.front())
-        throw NotWritable(fmt::format("{} holds another project; nothing was changed.", place));
+        throw NotWritable(Message{"{0} holds another project; nothing was changed.", {place}});
     if (theirs.size() > ours.size() || !std::equal(theirs.begin(), theirs.end(), ours.begin()))
-        throw NotWritable(fmt::format("{} has changes that this project has not; they would be "
-                                      "lost, so nothing was changed. Choose another folder.",
-                                      place));
+        throw NotWritable(Message{"{0} has changes that this project has not; they would be lost, "
+                                  "so nothing was changed. Choose another folder.",
+                                  {place}});
 }
 
 void BackupPlace::take(std::string_view projectName, Time now)
@@ -83,8 +84,8 @@ void BackupPlace::take(std::string_view projectName, Time now)
     fs::create_directories(m_folder.root());
     m_lock = storage::WriterLock::take(m_folder.lock(), now);
     if (!m_lock)
-        throw NotWritable(fmt::format("Another program has {} open for writing; close it first.",
-                                      m_folder.root().string()));
+        throw NotWritable(Message{"Another program has {0} open for writing; close it first.",
+                                  {m_folder.root().string()}});
     m_folder.make(projectName);
 }
 
@@ -108,18 +109,22 @@ void BackupPlace::settle(const fs::path &brought) const
     storage::syncFolder(m_folder.root());
 }
 
-std::string BackupPlace::whatStays(const Report &report) const
+Message BackupPlace::whatStays(const Report &report) const
 {
     std::error_code none;
     const auto made = fs::last_write_time(m_folder.database(), none);
-    const std::string before = none ? "There is no whole backup yet"
-                                    : fmt::format("The backup of {:%Y-%m-%d} stays as it was",
-                                                  fmt::gmtime(std::chrono::system_clock::to_time_t(
-                                                      std::chrono::floor<std::chrono::seconds>(
-                                                          std::chrono::file_clock::to_sys(made)))));
-    return fmt::format("{}, and {} copied so far will not be copied again.", before,
-                       report.files_copied == 1 ? "1 file"
-                                                : fmt::format("{} files", report.files_copied));
+    const auto day = [&] {
+        return fmt::format(
+            "{:%Y-%m-%d}",
+            fmt::gmtime(std::chrono::system_clock::to_time_t(
+                std::chrono::floor<std::chrono::seconds>(std::chrono::file_clock::to_sys(made)))));
+    };
+    const std::string before = none ? nested({"There is no whole backup yet", {}})
+                                    : nested({"The backup of {0} stays as it was", {day()}});
+    if (report.files_copied == 1)
+        return {"{0}, and 1 file copied so far will not be copied again.", {before}};
+    return {"{0}, and {1} files copied so far will not be copied again.",
+            {before, std::to_string(report.files_copied)}};
 }
 
 void requireApart(const fs::path &outer, const fs::path &inner)
@@ -129,8 +134,8 @@ void requireApart(const fs::path &outer, const fs::path &inner)
     const auto [rest, ignored] =
         std::mismatch(whole.begin(), whole.end(), within.begin(), within.end());
     if (rest == whole.end())
-        throw NotWritable(fmt::format("{} lies inside {}; choose another disk or folder.",
-                                      inner.string(), outer.string()));
+        throw NotWritable(Message{"{0} lies inside {1}; choose another disk or folder.",
+                                  {inner.string(), outer.string()}});
 }
 
 bool isSameDisk(const fs::path &one, const fs::path &other)

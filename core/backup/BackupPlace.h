@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/backup/Backup.h"
+#include "core/base/Message.h"
 #include "core/storage/ProjectFolder.h"
 #include "core/storage/WriterLock.h"
 
@@ -30,7 +31,7 @@ public:
     /// Puts what was brought in the place of the database before, which becomes one of the copies.
     void settle(const std::filesystem::path &brought) const;
     /// What a person still has when a backup was not finished; ends a sentence.
-    std::string whatStays(const Report &report) const;
+    Message whatStays(const Report &report) const;
 
 private:
     storage::ProjectFolder m_folder;

@@ -9,7 +9,6 @@
 #include "core/evidence/files/NewFile.h"
 
 #include <fcntl.h>
-#include <fmt/format.h>
 
 #include <memory>
 #include <numeric>
@@ -30,7 +29,7 @@ template <class Body> auto atTarget(const Body &body)
     try {
         return body();
     } catch (const evidence::FileFault &fault) {
-        throw NotSaved(fault.what());
+        throw NotSaved(fault.message());
     }
 }
 
@@ -150,9 +149,9 @@ private:
         }
         atTarget([&] { copy->settle(); });
         if (sumAt(copy->path()) != sum)
-            throw NotSaved(fmt::format("{} does not read back as it was written; the disk may be "
-                                       "failing.",
-                                       target.string()));
+            throw NotSaved(
+                Message{"{0} does not read back as it was written; the disk may be failing.",
+                        {target.string()}});
         atTarget([&] {
             copy->publishOver(target.filename().string());
             evidence::settleFolder(target.parent_path());

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
+#include "core/base/Tongue.h"
+
 #include <filesystem>
 #include <stdexcept>
 #include <string>
@@ -12,32 +15,59 @@ namespace lastrivet {
 /// Marks a fault whose sentence itself says that nothing was changed.
 enum class Unchanged { IsSaid };
 
-/// A machine fault (disk, database, file), said in one English sentence; caught once, where a
-/// command began.
+/// A machine fault (disk, database, file), said in one sentence; caught once, where a command
+/// began. `what` says it in English, `message` is what a language has its words for.
 class Fault : public std::runtime_error {
 public:
+    explicit Fault(Message message)
+        : std::runtime_error(english(message))
+        , m_message(std::move(message))
+    {
+    }
+    Fault(Message message, Unchanged)
+        : Fault(std::move(message))
+    {
+        m_saysUnchanged = true;
+    }
+    /// A sentence without arguments.
     explicit Fault(const std::string &sentence)
         : std::runtime_error(sentence)
+        , m_message{"{0}", {nested({sentence, {}})}}
     {
     }
     Fault(const std::string &sentence, Unchanged)
-        : std::runtime_error(sentence)
-        , m_saysUnchanged(true)
+        : Fault(sentence)
     {
+        m_saysUnchanged = true;
     }
+
+    const Message &message() const { return m_message; }
 
     /// Whoever tells it need not say so once more.
     bool saysNothingWasChanged() const { return m_saysUnchanged; }
 
 private:
+    Message m_message;
     bool m_saysUnchanged = false;
 };
+
+/// What went wrong, for whoever catches everything.
+inline Message messageOf(const std::exception &error)
+{
+    const auto *fault = dynamic_cast<const Fault *>(&error);
+    return fault ? fault->message() : verbatim(error.what());
+}
 
 /// The project or an input could not be read, or is not what it should be.
 class UnreadableInput : public Fault {
 public:
     using Fault::Fault;
     /// `place` is the file or folder that the sentence names.
+    UnreadableInput(Message message, std::filesystem::path place)
+        : Fault(std::move(message))
+        , m_place(std::move(place))
+    {
+    }
     UnreadableInput(const std::string &sentence, std::filesystem::path place)
         : Fault(sentence)
         , m_place(std::move(place))
@@ -57,7 +87,7 @@ private:
 {
     if (!fault.place().empty())
         throw fault;
-    throw UnreadableInput(place.string() + ": " + fault.what(), place);
+    throw UnreadableInput(Message{"{0}: {1}", {place.string(), nested(fault.message())}}, place);
 }
 
 /// The project is open for writing elsewhere, or cannot be written here.

@@ -6,7 +6,6 @@
 
 #include <cerrno>
 #include <cstdlib>
-#include <fmt/format.h>
 #include <system_error>
 
 namespace lastrivet {
@@ -19,8 +18,8 @@ TemporaryFolder::TemporaryFolder()
         throw NotSaved("There is no folder for temporary files; TMPDIR may name one.");
     auto pattern = (place / "lastrivet-XXXXXX").string();
     if (!::mkdtemp(pattern.data()))
-        throw NotSaved(fmt::format("No temporary folder could be made: {}.",
-                                   std::generic_category().message(errno)));
+        throw NotSaved(Message{"No temporary folder could be made: {0}.",
+                               {std::generic_category().message(errno)}});
     m_path = pattern;
 }
 

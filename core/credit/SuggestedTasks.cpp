@@ -6,7 +6,6 @@
 #include "core/base/Words.h"
 
 #include <filesystem>
-#include <fmt/format.h>
 #include <fstream>
 #include <nlohmann/json.hpp>
 
@@ -50,7 +49,7 @@ std::vector<SuggestedTasks> suggestedTasks()
             all.push_back(classOf(object, whole));
         return all;
     } catch (const json::exception &) {
-        throw UnreadableInput(fmt::format("{} could not be read.", place.string()));
+        throw UnreadableInput(Message{"{0} could not be read.", {place.string()}});
     }
 }
 

@@ -186,7 +186,7 @@ CopiedFiles::CopiedFiles(const Project &project, const std::vector<IncomingFile>
     : m_folder(project.folder())
 {
     if (project.isReadOnly())
-        throw NotWritable(project.readOnlyReason());
+        throw NotWritable(project.readOnlyMessage());
     Intake intake(m_folder, *project.records(), project.now());
     const IntakeListener listener{{}, [this](Batch batch) {
                                       m_batch.insert(m_batch.end(),
@@ -226,7 +226,7 @@ IntakeReport takeIn(Project &project, const std::vector<IncomingFile> &files, un
                     std::stop_token stop, ChangeKind kind, const IntakeLabel &label)
 {
     if (project.isReadOnly())
-        throw NotWritable(project.readOnlyReason());
+        throw NotWritable(project.readOnlyMessage());
     Intake intake(project.folder(), *project.records(), project.now());
     IntakeReport report;
     const IntakeListener listener{progress, [&](Batch batch) {

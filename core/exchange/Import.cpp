@@ -208,7 +208,7 @@ std::size_t ImportReport::addedInAll() const
 Result<ImportReport, InputErrors> importDocument(Project &project, const fs::path &document)
 {
     if (project.isReadOnly())
-        throw NotWritable(project.readOnlyReason());
+        throw NotWritable(project.readOnlyMessage());
     const auto reading = readDocument(readInputFile(document));
     const auto plan = planImport(reading, *project.records(), project.profile());
     FileImport files{document.parent_path(), project.folder()};

@@ -4,8 +4,6 @@
 
 #include "core/base/Error.h"
 
-#include <fmt/format.h>
-
 #include <fstream>
 #include <system_error>
 #include <vector>
@@ -19,7 +17,7 @@ constexpr std::size_t longest = std::size_t{1} << 30;
 
 [[noreturn]] void refuseLength(const std::filesystem::path &file)
 {
-    throw UnreadableInput(fmt::format("{} is longer than any list of records.", file.string()));
+    throw UnreadableInput(Message{"{0} is longer than any list of records.", {file.string()}});
 }
 
 std::string readAll(std::istream &in, const std::filesystem::path &file)
@@ -32,7 +30,7 @@ std::string readAll(std::istream &in, const std::filesystem::path &file)
             refuseLength(file);
     }
     if (!in.eof())
-        throw UnreadableInput(fmt::format("{} cannot be read.", file.string()));
+        throw UnreadableInput(Message{"{0} cannot be read.", {file.string()}});
     return text;
 }
 
@@ -42,9 +40,9 @@ std::string readInputFile(const std::filesystem::path &file)
 {
     std::error_code error;
     if (!std::filesystem::exists(file, error))
-        throw UnreadableInput(fmt::format("{} is not there.", file.string()));
+        throw UnreadableInput(Message{"{0} is not there.", {file.string()}});
     if (std::filesystem::is_directory(file, error))
-        throw UnreadableInput(fmt::format("{} is a folder, not a file.", file.string()));
+        throw UnreadableInput(Message{"{0} is a folder, not a file.", {file.string()}});
     if (const auto size = std::filesystem::file_size(file, error); !error && size > longest)
         refuseLength(file);
     std::ifstream in(file, std::ios::binary);

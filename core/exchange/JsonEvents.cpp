@@ -55,14 +55,16 @@ public:
     {
         // The library says what it met in the text of its exception only.
         const std::string_view words = fault.what();
+        const bool isTooLarge = words.find("number overflow") != std::string_view::npos;
+        const bool isCutShort = words.find("unexpected end of input") != std::string_view::npos;
         std::string_view pattern = "This is no JSON at line {0}, column {1}.";
         if (const auto place = firstNotUtf8(m_text); place && *place <= position)
             pattern = "The text is no UTF-8 at line {0}, column {1}.";
         else if (m_text.find('\0') < position)
             pattern = holdsNull;
-        else if (words.find("number overflow") != std::string_view::npos)
+        else if (isTooLarge)
             pattern = "The number at line {0}, column {1} is too large.";
-        else if (words.find("unexpected end of input") != std::string_view::npos)
+        else if (isCutShort)
             pattern = "The text ends too early, at line {0}, column {1}.";
         return stopAt(position, pattern);
     }

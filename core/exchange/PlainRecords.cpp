@@ -7,8 +7,6 @@
 #include "core/exchange/csv/CsvExport.h"
 #include "core/storage/ReadMe.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <string>
@@ -57,9 +55,9 @@ void writePlainRecords(const Records &records, const fs::path &projectFolder)
     std::error_code none;
     // It may have come with a stranger's folder, and lead to where others of these names lie.
     if (fs::is_symlink(fs::symlink_status(lists, none)))
-        throw NotSaved(fmt::format("{} is a link to another place, where the lists could take the "
-                                   "place of other files; remove it first.",
-                                   lists.string()));
+        throw NotSaved(Message{"{0} is a link to another place, where the lists could take the "
+                               "place of other files; remove it first.",
+                               {lists.string()}});
     storage::writeReadMe(storage::ProjectFolder(projectFolder), records.project.name);
     writeCsvFolder(records, lists);
 }

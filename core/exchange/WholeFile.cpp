@@ -3,12 +3,11 @@
 #include "core/exchange/WholeFile.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/base/WriteFailure.h"
 #include "core/evidence/files/FileBehind.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/NewFile.h"
-
-#include <fmt/format.h>
 
 #include <cerrno>
 #include <fstream>
@@ -25,8 +24,11 @@ namespace fs = std::filesystem;
 [[noreturn]] void refuse(const fs::path &file, int error)
 {
     const std::string_view why = usualWriteFailure(error);
-    throw NotSaved(fmt::format("{} cannot be written{}{}; nothing was changed there.",
-                               file.string(), why.empty() ? "" : ": ", why));
+    if (why.empty())
+        throw NotSaved(
+            Message{"{0} cannot be written; nothing was changed there.", {file.string()}});
+    throw NotSaved(Message{"{0} cannot be written: {1}; nothing was changed there.",
+                           {file.string(), nested({why, {}})}});
 }
 
 /// Removed again unless it has become the file that was asked for.

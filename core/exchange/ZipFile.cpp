@@ -3,9 +3,9 @@
 #include "core/exchange/ZipFile.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/base/WriteFailure.h"
 
-#include <fmt/format.h>
 #include <zip.h>
 
 #include <cerrno>
@@ -82,7 +82,7 @@ bool ZipFile::finish(const OnProgress &onProgress)
         // Other words of the system may be about a file that is read.
         const int error = zip_error_code_system(zip_get_error(m_zip.get()));
         const bool isFull = error == ENOSPC || error == EDQUOT;
-        fail(isFull ? std::string(usualWriteFailure(error)) : zip_strerror(m_zip.get()));
+        fail(isFull ? nested({usualWriteFailure(error), {}}) : zip_strerror(m_zip.get()));
     }
     m_zip.release();
     return true;
@@ -102,7 +102,7 @@ std::uint64_t ZipFile::add(const std::string &name, zip_source_t *source, int me
 
 void ZipFile::fail(const std::string &why) const
 {
-    throw NotSaved(fmt::format("{} could not be written: {}.", m_named.string(), why));
+    throw NotSaved(Message{"{0} could not be written: {1}.", {m_named.string(), why}});
 }
 
 } // namespace lastrivet::exchange

@@ -4,12 +4,12 @@
 
 #include "core/base/Error.h"
 #include "core/merge/ChangeContent.h"
+#include "core/base/Tongue.h"
 #include "core/merge/Replay.h"
 #include "core/merge/Rewind.h"
 #include "core/storage/RecordRows.h"
 
 #include <cstddef>
-#include <fmt/format.h>
 #include <set>
 #include <string>
 #include <string_view>
@@ -72,8 +72,8 @@ MergedHistories mergeHistories(MergeState mine, const History &myRows, const His
                               "common.");
     // What the other says is taken over for good.
     if (const auto broken = storage::firstBreak(otherRows))
-        throw UnreadableInput(
-            fmt::format("The other copy's journal is broken, so nothing was merged: {}.", *broken));
+        throw UnreadableInput(Message{
+            "The other copy's journal is broken, so nothing was merged: {0}.", {nested(*broken)}});
     auto carried = newTo(myRows, otherRows);
     if (carried.empty())
         return {std::move(mine), {}, {}, {}};

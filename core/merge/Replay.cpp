@@ -114,7 +114,7 @@ const Profile &Replay::profileOf(const Records &records)
     } else {
         auto read = readProfile(text);
         if (!read)
-            throw UnreadableInput(read.reason().sentence("The project's copy of its rule profile"));
+            throw UnreadableInput(read.reason().sentenceOfCopy());
         m_profile = std::move(*read);
     }
     m_profileText = text;

@@ -7,7 +7,6 @@
 #include "core/storage/RecordRows.h"
 
 #include <algorithm>
-#include <fmt/format.h>
 
 namespace lastrivet::merge {
 
@@ -111,9 +110,9 @@ std::set<RecordRef> rewind(MergeState &state, std::span<const storage::JournalRo
             continue;
         const auto content = contentOf(storage::inverted(*row->changeset));
         if (applyExactly(state, content)) {
-            throw UnreadableInput(fmt::format("Row {} of the journal (“{}”) does not fit the "
-                                              "records; verify the project before merging.",
-                                              row->seq, row->label));
+            throw UnreadableInput(Message{"Row {0} of the journal (“{1}”) does not fit the "
+                                          "records; verify the project before merging.",
+                                          {std::to_string(row->seq), row->label}});
         }
         for (const auto &edits : content.records)
             touched.insert(edits.record);

@@ -20,7 +20,9 @@ struct ProfileFault {
     Message what;
 
     /// One sentence: the place, the pointer, what is wrong. `place`: the file as people know it.
-    std::string sentence(std::string_view place) const;
+    Message sentence(const std::string &place) const;
+    /// The same of the copy of its rule profile that a project keeps.
+    Message sentenceOfCopy() const;
 };
 
 /// Reads a profile; the text may come from a stranger. Refuses unknown, missing and doubled fields,

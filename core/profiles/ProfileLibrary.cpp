@@ -25,11 +25,11 @@ std::string contentOf(const fs::path &file)
 {
     std::ifstream stream(file, std::ios::binary);
     if (!stream || fs::is_directory(file))
-        throw UnreadableInput(fmt::format("{} could not be read.", file.string()));
+        throw UnreadableInput(Message{"{0} could not be read.", {file.string()}});
     std::string content(mostRead, '\0');
     stream.read(content.data(), std::streamsize(content.size()));
     if (stream.bad())
-        throw UnreadableInput(fmt::format("{} could not be read.", file.string()));
+        throw UnreadableInput(Message{"{0} could not be read.", {file.string()}});
     content.resize(std::size_t(stream.gcount()));
     return content;
 }
@@ -109,8 +109,8 @@ std::optional<Profile> ProfileLibrary::find(std::string_view id) const
         const fs::path file = folder / fmt::format("{}{}", id, suffix);
         Profile profile = readProfileFile(file);
         if (profile.id != id)
-            throw UnreadableInput(fmt::format("{}: /id is \"{}\", not what the file is called.",
-                                              file.string(), profile.id));
+            throw UnreadableInput(Message{"{0}: /id is \"{1}\", not what the file is called.",
+                                          {file.string(), profile.id}});
         return profile;
     }
     return std::nullopt;
@@ -120,8 +120,8 @@ Profile ProfileLibrary::profile(std::string_view id) const
 {
     if (auto found = find(id))
         return std::move(*found);
-    throw UnreadableInput(
-        fmt::format("There is no rule profile \"{}\"; there are: {}.", id, fmt::join(ids(), ", ")));
+    throw UnreadableInput(Message{"There is no rule profile \"{0}\"; there are: {1}.",
+                                  {std::string(id), fmt::format("{}", fmt::join(ids(), ", "))}});
 }
 
 } // namespace lastrivet

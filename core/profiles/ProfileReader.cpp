@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Moment.h"
+#include "core/base/Tongue.h"
 #include "core/profiles/ProfileFields.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/profiles/StrictJson.h"
@@ -311,10 +312,17 @@ Profile readAll(std::string_view text, Findings &findings)
 
 } // namespace
 
-std::string ProfileFault::sentence(std::string_view place) const
+Message ProfileFault::sentence(const std::string &place) const
 {
-    return pointer.empty() ? fmt::format("{} {}.", place, english(what))
-                           : fmt::format("{}: {} {}.", place, pointer, english(what));
+    return pointer.empty() ? Message{"{0} {1}.", {place, nested(what)}}
+                           : Message{"{0}: {1} {2}.", {place, pointer, nested(what)}};
+}
+
+Message ProfileFault::sentenceOfCopy() const
+{
+    if (pointer.empty())
+        return {"The project's copy of its rule profile {0}.", {nested(what)}};
+    return {"The project's copy of its rule profile: {0} {1}.", {pointer, nested(what)}};
 }
 
 Result<Profile, ProfileFault> readProfile(std::string_view text)

@@ -271,7 +271,7 @@ std::string Project::Implementation::notePrinted(std::string_view label)
         try {
             storage::Transaction transaction(writable());
             if (hasForeignRows())
-                throw NotWritable(english(foreignRows));
+                throw NotWritable(foreignRows);
             const auto entry = append({ChangeKind::Printed, std::string(label)}, {}, *m_records);
             commit(transaction, entry);
             noteRow(entry);

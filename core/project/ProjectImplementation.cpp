@@ -13,7 +13,6 @@
 
 #include <algorithm>
 #include <chrono>
-#include <fmt/format.h>
 
 namespace lastrivet {
 
@@ -76,7 +75,7 @@ Profile Project::Implementation::profileOf(const Records &records)
         return ProfileLibrary::standard().profile(records.project.profile);
     auto profile = readProfile(records.profile_copy);
     if (!profile)
-        throw UnreadableInput(profile.reason().sentence("The project's copy of its rule profile"));
+        throw UnreadableInput(profile.reason().sentenceOfCopy());
     return std::move(*profile);
 }
 
@@ -158,14 +157,14 @@ std::optional<Message> Project::Implementation::clockNotice() const
 storage::Database &Project::Implementation::writable()
 {
     if (const auto message = obstacle())
-        throw NotWritable(english(*message));
+        throw NotWritable(*message);
     return *m_opening.database;
 }
 
 void Project::Implementation::reopen()
 {
     if (const auto message = obstacle())
-        throw NotWritable(english(*message));
+        throw NotWritable(*message);
     auto database = std::make_unique<storage::Database>(
         m_folder.database(), storage::Database::Access::ReadWrite, m_opening.safety);
     auto store = std::make_unique<Store>(*database);

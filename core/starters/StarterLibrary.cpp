@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <fmt/format.h>
 #include <fstream>
 #include <iterator>
 
@@ -21,7 +20,7 @@ Starter readFile(const fs::path &file)
     std::ifstream stream(file, std::ios::binary);
     const std::string text{std::istreambuf_iterator<char>(stream), {}};
     if (!stream)
-        throw UnreadableInput(fmt::format("{} could not be read.", file.string()));
+        throw UnreadableInput(Message{"{0} could not be read.", {file.string()}});
     return readStarter(text);
 }
 

@@ -17,7 +17,7 @@ constexpr int deepest = 8;
 
 [[noreturn]] void refuse(const std::string &why)
 {
-    throw UnreadableInput(fmt::format("The starter cannot be used: {}.", why));
+    throw UnreadableInput(Message{"The starter cannot be used: {0}.", {why}});
 }
 
 /// Refuses keys that nobody reads, which would be spelling mistakes.

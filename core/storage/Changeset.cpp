@@ -8,7 +8,6 @@
 #include <SQLiteCpp/Statement.h>
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <sqlite3.h>
 
 namespace lastrivet::storage {
@@ -189,7 +188,7 @@ void requireSameShape(const Database &database, std::span<const std::uint8_t> ch
         const auto keys = keysOf(database, operation.table);
         if (!fits({flags, std::size_t(columns)}, keys))
             throw UnreadableInput(
-                fmt::format("The journal speaks of a table {} of another shape.", operation.table));
+                Message{"The journal speaks of a table {0} of another shape.", {operation.table}});
     });
 }
 

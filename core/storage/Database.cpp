@@ -160,14 +160,13 @@ void throwFault(const SQLite::Exception &exception)
     case SQLITE_FULL:
         throw NotSaved("The disk is full; nothing was changed.", Unchanged::IsSaid);
     case SQLITE_IOERR:
-        throw NotSaved(fmt::format("The disk could not be read or written ({}); nothing was "
-                                   "changed.",
-                                   detail),
-                       Unchanged::IsSaid);
+        throw NotSaved(
+            Message{"The disk could not be read or written ({0}); nothing was changed.", {detail}},
+            Unchanged::IsSaid);
     case SQLITE_READONLY:
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
-        throw NotWritable(fmt::format("The project cannot be written ({}).", detail));
+        throw NotWritable(Message{"The project cannot be written ({0}).", {detail}});
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         throw NotWritable("Another program holds the project's database just now.");
@@ -175,20 +174,23 @@ void throwFault(const SQLite::Exception &exception)
         throw UnreadableInput("records.db is not a database.");
     case SQLITE_CORRUPT:
         throw UnreadableInput(
-            fmt::format("The database is damaged ({}); restore a backup.", detail));
+            Message{"The database is damaged ({0}); restore a backup.", {detail}});
     case SQLITE_TOOBIG:
         throw UnreadableInput("The database holds a value larger than any that Lastrivet writes.");
     default:
-        throw Fault(fmt::format("The database refused: {}.", detail));
+        throw Fault(Message{"The database refused: {0}.", {detail}});
     }
 }
 
 void throwFault(const std::filesystem::filesystem_error &error)
 {
     // When copying fails, either path may be the cause: a full disk is that of the second.
-    const std::string other = error.path2().empty() ? "" : " or " + error.path2().string();
-    throw NotSaved(fmt::format("{}{} could not be read or written: {}.", error.path1().string(),
-                               other, error.code().message()));
+    if (error.path2().empty())
+        throw NotSaved(Message{"{0} could not be read or written: {1}.",
+                               {error.path1().string(), error.code().message()}});
+    throw NotSaved(
+        Message{"{0} or {1} could not be read or written: {2}.",
+                {error.path1().string(), error.path2().string(), error.code().message()}});
 }
 
 } // namespace lastrivet::storage

@@ -103,9 +103,8 @@ void requireState(const fs::path &copied, const State &state)
 {
     Database copy(copied, Database::Access::Immutable, Database::Safety::RollbackJournal);
     if (!damagesOf(copy).empty() || stateOf(copy) != state)
-        throw NotSaved(fmt::format("The copy {} does not read back as it was written; it was "
-                                   "removed.",
-                                   copied.string()));
+        throw NotSaved(Message{"The copy {0} does not read back as it was written; it was removed.",
+                               {copied.string()}});
 }
 
 /// Copies, and compares the copy unless another program wrote in between.

@@ -79,8 +79,8 @@ JournalLine lineAt(const SQLite::Statement &row)
     line.stamp = row.getColumn(2).getInt64();
     const auto kind = parseWord<ChangeKind>(row.getColumn(3).getString());
     if (!kind)
-        throw UnreadableInput(
-            fmt::format("The journal is damaged: row {} is of no known kind.", line.seq));
+        throw UnreadableInput(Message{"The journal is damaged: row {0} is of no known kind.",
+                                      {std::to_string(line.seq)}});
     line.kind = *kind;
     line.undoes = row.getColumn(4).getString();
     line.who = row.getColumn(5).getString();
@@ -147,13 +147,13 @@ constexpr std::int64_t beyondTime =
 std::string_view whyBroken(const JournalRow &row, const JournalRow *before)
 {
     if (!fitsItsHash(row))
-        return "was altered";
+        return "its row {0} (“{1}”) was altered";
     if (row.previous_hash != (before ? before->hash : Blob(32, 0)))
-        return "does not follow the row before it";
+        return "its row {0} (“{1}”) does not follow the row before it";
     // Compared without adding 1, which would overflow for the greatest number.
     if (row.seq < 1 || row.seq - 1 != (before ? before->seq : 0))
-        return "is out of sequence";
-    return row.stamp < beyondTime ? "" : "is of a time after the year 2199";
+        return "its row {0} (“{1}”) is out of sequence";
+    return row.stamp < beyondTime ? "" : "its row {0} (“{1}”) is of a time after the year 2199";
 }
 
 } // namespace
@@ -184,18 +184,18 @@ bool fitsItsHash(const JournalRow &row)
 std::int64_t stampAfter(std::int64_t seq, std::int64_t stamp)
 {
     if (stamp == std::numeric_limits<std::int64_t>::max())
-        throw UnreadableInput(
-            fmt::format("The journal is damaged: no time comes after that of row {}.", seq));
+        throw UnreadableInput(Message{
+            "The journal is damaged: no time comes after that of row {0}.", {std::to_string(seq)}});
     return stamp + 1;
 }
 
-std::optional<std::string> firstBreak(const std::vector<JournalRow> &rows)
+std::optional<Message> firstBreak(const std::vector<JournalRow> &rows)
 {
     const JournalRow *before = nullptr;
     for (const JournalRow &row : rows) {
         const std::string_view why = whyBroken(row, before);
         if (!why.empty())
-            return fmt::format("its row {} (“{}”) {}", row.seq, row.label, why);
+            return Message{why, {std::to_string(row.seq), row.label}};
         before = &row;
     }
     return std::nullopt;
@@ -249,8 +249,8 @@ JournalEntry Journal::chain(JournalRow row)
         if (last->executeStep()) {
             const std::int64_t newest = last->getColumn(0).getInt64();
             if (newest == std::numeric_limits<std::int64_t>::max())
-                throw UnreadableInput(
-                    fmt::format("The journal is damaged: no row can follow row {}.", newest));
+                throw UnreadableInput(Message{"The journal is damaged: no row can follow row {0}.",
+                                              {std::to_string(newest)}});
             row.seq = newest + 1;
             row.previous_hash = blobOf(last->getColumn(1));
         }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/base/Sha256.h"
 #include "core/project/JournalEntry.h"
 #include "core/storage/Cell.h"
@@ -43,7 +44,7 @@ std::int64_t stampAfter(std::int64_t seq, std::int64_t stamp);
 
 /// What is wrong with the oldest row that was altered, does not follow the one before it, or has an
 /// impossible time; the end of a sentence. Empty when the journal is whole.
-std::optional<std::string> firstBreak(const std::vector<JournalRow> &rows);
+std::optional<Message> firstBreak(const std::vector<JournalRow> &rows);
 
 /// What a new row says; the journal adds place, time and hashes.
 struct NewChange {

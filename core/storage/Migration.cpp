@@ -3,6 +3,7 @@
 #include "core/storage/Migration.h"
 
 #include "core/base/Sha256.h"
+#include "core/base/Tongue.h"
 #include "core/storage/Changeset.h"
 #include "core/storage/Integrity.h"
 #include "core/storage/Journal.h"
@@ -61,8 +62,8 @@ void runStep(Database &database, const SchemaStep &step, Time now,
 void requireShape(const Database &database, const Database &made)
 {
     if (const auto difference = differenceBetween(shapeOf(database), shapeOf(made)))
-        throw Fault(
-            fmt::format("Its tables are not those of schema {}: {}.", schemaOf(made), *difference));
+        throw Fault(Message{"Its tables are not those of schema {0}: {1}.",
+                            {std::to_string(schemaOf(made)), nested(*difference)}});
 }
 
 bool isCopyOf(Database &database, const fs::path &file)
@@ -83,7 +84,7 @@ fs::path keptCopy(Database &database, const ProjectFolder &folder)
         return file;
     copyDatabase(database, file);
     if (!isCopyOf(database, file))
-        throw NotSaved(fmt::format("The copy {} is not what was copied.", file.string()));
+        throw NotSaved(Message{"The copy {0} is not what was copied.", {file.string()}});
     return file;
 }
 
@@ -140,19 +141,20 @@ void migrate(Database &database, const ProjectFolder &folder, Time now,
     const int to = steps.back().number;
     if (from >= to)
         return;
-    std::string kept = "no copy of it could be made";
+    Message kept{"no copy of it could be made", {}};
     try {
         withFaults([&] {
             const auto copy = keptCopy(database, folder);
-            kept = fmt::format("as it was it is kept in {}", copy.string());
+            kept = {"as it was it is kept in {0}", {copy.string()}};
             runChecked(database, now, steps);
         });
     } catch (const Fault &fault) {
-        throw NotSaved(fmt::format("The project could not be brought from schema {} to {} ({}), is "
-                                   "whole at schema {}, and {}.",
-                                   from, to, fault.what(), schemaOf(database), kept));
+        throw NotSaved(Message{"The project could not be brought from schema {0} to {1} ({2}), is "
+                               "whole at schema {3}, and {4}.",
+                               {std::to_string(from), std::to_string(to), nested(fault.message()),
+                                std::to_string(schemaOf(database)), nested(kept)}});
     }
-    spdlog::info("brought from schema {} to {}; {}", from, to, kept);
+    spdlog::info("brought from schema {} to {}; {}", from, to, english(kept));
 }
 
 std::string migrationId(int step)

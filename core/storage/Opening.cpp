@@ -172,7 +172,7 @@ Opening createDatabase(const ProjectFolder &folder, Time now)
     // It may have come and gone since the folder was found free.
     if (fs::exists(folder.database()))
         throw MadeElsewhere(
-            fmt::format("{} exists already; choose another name.", folder.root().string()));
+            Message{"{0} exists already; choose another name.", {folder.root().string()}});
     opening.database = std::make_unique<Database>(Database::create(folder.database()));
     // Before write-ahead mode begins, so that the first page on disk identifies the file.
     runSteps(*opening.database);

@@ -13,7 +13,6 @@
 #include <array>
 #include <cerrno>
 #include <cstring>
-#include <fmt/format.h>
 
 namespace lastrivet::storage {
 
@@ -26,14 +25,14 @@ void sync(const fs::path &path, int flags)
     const int file = ::open(path.c_str(), flags | O_CLOEXEC);
     if (file < 0)
         throw NotSaved(
-            fmt::format("{} could not be written: {}.", path.string(), std::strerror(errno)));
+            Message{"{0} could not be written: {1}.", {path.string(), std::strerror(errno)}});
     const bool isSynced = ::fsync(file) == 0;
     const int reason = errno;
     ::close(file);
     // Some file systems cannot flush a folder, nor need to, and say so with EINVAL.
     if (!isSynced && reason != EINVAL)
         throw NotSaved(
-            fmt::format("{} could not be written: {}.", path.string(), std::strerror(reason)));
+            Message{"{0} could not be written: {1}.", {path.string(), std::strerror(reason)}});
 }
 
 bool mayWrite(const fs::path &path)
@@ -58,7 +57,7 @@ void ProjectFolder::requireFree() const
     // A dangling link belongs to somebody, too.
     if (fs::exists(fs::symlink_status(m_root, failure)) &&
         !(fs::is_directory(m_root, failure) && fs::is_empty(m_root, failure)))
-        throw NotWritable(fmt::format("{} exists already; choose another name.", m_root.string()));
+        throw NotWritable(Message{"{0} exists already; choose another name.", {m_root.string()}});
 }
 
 void ProjectFolder::make(std::string_view projectName) const
@@ -68,7 +67,7 @@ void ProjectFolder::make(std::string_view projectName) const
         fs::create_directories(folder, failure);
         if (failure) {
             throw NotWritable(
-                fmt::format("{} could not be made: {}.", folder.string(), failure.message()));
+                Message{"{0} could not be made: {1}.", {folder.string(), failure.message()}});
         }
     }
     writeReadMe(*this, projectName);

@@ -87,7 +87,7 @@ void write(const fs::path &file, const std::string &text)
         std::ofstream stream(unfinished, std::ios::binary | std::ios::trunc);
         stream << text;
         if (!stream.flush())
-            throw NotSaved(fmt::format("{} could not be written.", file.string()));
+            throw NotSaved(Message{"{0} could not be written.", {file.string()}});
     }
     syncFile(unfinished);
     fs::rename(unfinished, file);

@@ -28,8 +28,9 @@ private:
 
 [[noreturn]] void refuse(const RecordTable &table, std::string_view column, std::int64_t id)
 {
-    throw UnreadableInput(fmt::format("The database is damaged: {} {} has an impossible {}.",
-                                      table.record().name(), id, column));
+    throw UnreadableInput(
+        Message{"The database is damaged: {0} {1} has an impossible {2}.",
+                {std::string(table.record().name()), std::to_string(id), std::string(column)}});
 }
 
 /// Null leaves the default, which is what null means.

@@ -4,8 +4,6 @@
 
 #include "core/base/Error.h"
 
-#include <fmt/format.h>
-
 namespace lastrivet::storage {
 
 namespace {
@@ -18,8 +16,9 @@ void fill(const RecordTable &table, void *target, const Row &row, RecordRef ref)
             continue;
         const auto value = scalarOf(*column.field, row[i]);
         if (isNull(value) || !take(*column.field, target, value))
-            throw UnreadableInput(fmt::format("The journal is damaged: {} {} has an impossible {}.",
-                                              word(ref.type), ref.id, column.name));
+            throw UnreadableInput(Message{
+                "The journal is damaged: {0} {1} has an impossible {2}.",
+                {std::string(word(ref.type)), std::to_string(ref.id), std::string(column.name)}});
     }
 }
 

@@ -10,7 +10,6 @@
 #include <sqlite3.h>
 
 #include <array>
-#include <fmt/format.h>
 #include <optional>
 
 namespace lastrivet::storage {
@@ -67,16 +66,15 @@ Header readHeader(const std::filesystem::path &file)
 {
     const auto header = findHeader(file);
     if (!header)
-        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", file.string()), file);
+        throw UnreadableInput(Message{"{0} is not a Lastrivet project.", {file.string()}}, file);
     return *header;
 }
 
 [[noreturn]] void refuseNewer(std::int64_t schema)
 {
-    throw UnreadableInput(
-        fmt::format("The project was written by a newer Lastrivet (schema {}; this "
-                    "one knows {}). It was left as it is.",
-                    schema, newestSchema()));
+    throw UnreadableInput(Message{"The project was written by a newer Lastrivet (schema {0}; this "
+                                  "one knows {1}). It was left as it is.",
+                                  {std::to_string(schema), std::to_string(newestSchema())}});
 }
 
 } // namespace
@@ -102,12 +100,12 @@ void requireProject(const std::filesystem::path &folder, const std::filesystem::
     std::error_code none;
     if (!std::filesystem::is_regular_file(database, none)) {
         throw UnreadableInput(
-            fmt::format("{} is not a Lastrivet project: it has no records.db.", folder.string()),
+            Message{"{0} is not a Lastrivet project: it has no records.db.", {folder.string()}},
             folder);
     }
     const auto header = readHeader(database);
     if (number(header, applicationAt) != std::uint32_t(applicationId))
-        throw UnreadableInput(fmt::format("{} is not a Lastrivet project.", database.string()),
+        throw UnreadableInput(Message{"{0} is not a Lastrivet project.", {database.string()}},
                               database);
     if (number(header, schemaAt) > std::uint32_t(newestSchema()))
         refuseNewer(number(header, schemaAt));
@@ -124,10 +122,10 @@ void requireWholeFile(const std::filesystem::path &database)
                            !isNotEmpty(database.string() + "-wal") &&
                            !isNotEmpty(database.string() + "-journal");
     if (isCounted && there < bytes) {
-        throw UnreadableInput(fmt::format("The database is cut short: {} holds {} of {} bytes. "
-                                          "Restore a backup.",
-                                          database.string(), there, bytes),
-                              database);
+        throw UnreadableInput(
+            Message{"The database is cut short: {0} holds {1} of {2} bytes. Restore a backup.",
+                    {database.string(), std::to_string(there), std::to_string(bytes)}},
+            database);
     }
 }
 

@@ -3,6 +3,7 @@
 #include "core/storage/SchemaCheck.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/storage/Migration.h"
 #include "core/storage/Schema.h"
 #include "core/storage/Shape.h"
@@ -10,7 +11,6 @@
 #include <SQLiteCpp/Statement.h>
 
 #include <algorithm>
-#include <fmt/format.h>
 #include <map>
 #include <mutex>
 #include <set>
@@ -77,10 +77,10 @@ bool isWordForWordOwn(const Database &database)
     return statementsOf(database) == statementsMadeAt(schemaOf(database));
 }
 
-[[noreturn]] void refuse(const std::string &what)
+[[noreturn]] void refuse(const Message &what)
 {
-    throw UnreadableInput(
-        fmt::format("The database was altered by another program: {}. Restore a backup.", what));
+    throw UnreadableInput(Message{
+        "The database was altered by another program: {0}. Restore a backup.", {nested(what)}});
 }
 
 /// Further lines are those of further tables; a table that was altered lacks its own.
@@ -89,7 +89,7 @@ void requireAll(const Shape &should, const Shape &has, const Concerns &concerns)
 {
     for (const std::string &line : should) {
         if (concerns(line) && !has.contains(line))
-            refuse(fmt::format("it lacks “{}”", line));
+            refuse({"it lacks “{0}”", {line}});
     }
 }
 
@@ -112,9 +112,9 @@ void requireOwnTriggers(const Database &database)
     const auto own = actorsOf(made);
     for (const std::string &actor : actorsOf(database)) {
         if (!own.contains(actor))
-            refuse(fmt::format("the {} is not Lastrivet's, and could change or hide records; until "
-                               "it is removed the project can only be read",
-                               actor));
+            refuse({"the {0} is not Lastrivet's, and could change or hide records; until it is "
+                    "removed the project can only be read",
+                    {actor}});
     }
 }
 

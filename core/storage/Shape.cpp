@@ -97,7 +97,7 @@ Shape shapeOf(const Database &database)
     return shape;
 }
 
-std::optional<std::string> differenceBetween(const Shape &has, const Shape &should)
+std::optional<Message> differenceBetween(const Shape &has, const Shape &should)
 {
     const auto only = [](const Shape &one, const Shape &other) {
         std::vector<std::string> lines;
@@ -105,9 +105,9 @@ std::optional<std::string> differenceBetween(const Shape &has, const Shape &shou
         return lines;
     };
     if (const auto extra = only(has, should); !extra.empty())
-        return fmt::format("it has “{}”", extra.front());
+        return Message{"it has “{0}”", {extra.front()}};
     if (const auto missing = only(should, has); !missing.empty())
-        return fmt::format("it lacks “{}”", missing.front());
+        return Message{"it lacks “{0}”", {missing.front()}};
     return std::nullopt;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/storage/Database.h"
 
 #include <optional>
@@ -18,6 +19,6 @@ using Shape = std::set<std::string>;
 Shape shapeOf(const Database &database);
 
 /// The first line that only one of them has, and which one that is; empty when they are the same.
-std::optional<std::string> differenceBetween(const Shape &has, const Shape &should);
+std::optional<Message> differenceBetween(const Shape &has, const Shape &should);
 
 } // namespace lastrivet::storage

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <exception>
-#include <fmt/format.h>
 #include <spdlog/spdlog.h>
 #include <utility>
 
@@ -64,8 +63,8 @@ void Transaction::requireReferences() const
 {
     for (const auto &row : danglingRows(m_database)) {
         if (std::find(m_known.begin(), m_known.end(), row) == m_known.end())
-            throw Fault(fmt::format("{} {} names a {} that does not exist.", row.table, row.id,
-                                    row.missing));
+            throw Fault(Message{"{0} {1} names a {2} that does not exist.",
+                                {row.table, std::to_string(row.id), row.missing}});
     }
 }
 

@@ -93,14 +93,14 @@ std::unique_ptr<WriterLock> WriterLock::take(const std::filesystem::path &file, 
     const int descriptor = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0666);
     if (descriptor < 0)
         throw NotWritable(
-            fmt::format("{} cannot be written: {}.", file.string(), std::strerror(errno)));
+            Message{"{0} cannot be written: {1}.", {file.string(), std::strerror(errno)}});
     if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
         const int reason = errno;
         ::close(descriptor);
         if (reason == EWOULDBLOCK)
             return nullptr;
-        const auto sentence =
-            fmt::format("{} cannot be locked: {}.", file.string(), std::strerror(reason));
+        const Message sentence{"{0} cannot be locked: {1}.",
+                               {file.string(), std::strerror(reason)}};
         if (isWithoutLocks(reason))
             throw LocksUnknown(sentence);
         throw NotWritable(sentence);

@@ -18,14 +18,6 @@ namespace lastrivet::verify_detail {
 
 namespace {
 
-Message faultOfCopy(const ProfileFault &fault)
-{
-    const std::string what = nested(fault.what);
-    if (fault.pointer.empty())
-        return {"The project's copy of its rule profile {0}.", {what}};
-    return {"The project's copy of its rule profile: {0} {1}.", {fault.pointer, what}};
-}
-
 Profile profileOf(const Records &records, Findings &findings)
 {
     if (records.profile_copy.empty())
@@ -33,7 +25,7 @@ Profile profileOf(const Records &records, Findings &findings)
     auto profile = readProfile(records.profile_copy);
     if (profile)
         return *profile;
-    findings.add(faultOfCopy(profile.reason()), "project", 1);
+    findings.add(profile.reason().sentenceOfCopy(), "project", 1);
     return {};
 }
 
@@ -55,7 +47,7 @@ void checkDatabase(const storage::Database &database, Verification &verification
     storage::Database made;
     storage::runSteps(made);
     if (const auto other = storage::differenceBetween(shapeOf(database), shapeOf(made)))
-        findings.add({"The tables were altered by another program: {0}.", {*other}});
+        findings.add({"The tables were altered by another program: {0}.", {nested(*other)}});
     for (const storage::DanglingRow &row : storage::danglingRows(database)) {
         findings.add({"A row of {0} names a {1} that does not exist.", {row.table, row.missing}},
                      row.table, row.id);

@@ -4,6 +4,7 @@
 
 #include "core/base/Clock.h"
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/storage/Integrity.h"
 #include "core/storage/Migration.h"
 #include "core/storage/Opening.h"
@@ -27,7 +28,7 @@ void look(const storage::Database &database, const std::stop_token &stop,
     storage::runSteps(made);
     if (const auto other = storage::differenceBetween(shapeOf(database), shapeOf(made)))
         damages.push_back(
-            {"The tables of the database were altered by another program: {0}.", {*other}});
+            {"The tables of the database were altered by another program: {0}.", {nested(*other)}});
 }
 
 } // namespace
@@ -42,7 +43,7 @@ std::vector<Message> damagesAtOpening(const std::filesystem::path &folder, std::
             look(*opening.database, stop, damages);
         });
     } catch (const Fault &fault) {
-        damages.push_back({"The project could not be looked over: {0}", {fault.what()}});
+        damages.push_back({"The project could not be looked over: {0}", {nested(fault.message())}});
     }
     return damages;
 }

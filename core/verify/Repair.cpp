@@ -51,7 +51,7 @@ storage::Opening openToMend(const storage::ProjectFolder &folder, Writer writer)
     auto opening = storage::openDatabase(folder, false, SystemClock{}.now());
     if (opening.readOnly) {
         const auto reason = readOnlyReason(opening, zoneOf(opening));
-        throw NotWritable("Nothing was mended. " + english(*reason));
+        throw NotWritable(Message{"Nothing was mended. {0}", {nested(*reason)}});
     }
     return opening;
 }
@@ -143,7 +143,7 @@ Repair repair(const fs::path &root, std::stop_token stop, Writer writer)
     } catch (const UnreadableInput &fault) {
         // No project at all, or of a newer program, ends here; other damage is told below.
         storage::requireProject(folder.root(), folder.database());
-        repair.done.push_back({"Nothing more could be mended: {0}", {nested({fault.what(), {}})}});
+        repair.done.push_back({"Nothing more could be mended: {0}", {nested(fault.message())}});
     }
     repair.after = verify(root, stop);
     return repair;

@@ -27,7 +27,7 @@ void guarded(Verification &verification, std::string_view what, Check &&check)
     try {
         storage::withFaults(check);
     } catch (const Fault &fault) {
-        Findings(verification, what).add({"{0}", {nested({fault.what(), {}})}});
+        Findings(verification, what).add(fault.message());
     }
 }
 

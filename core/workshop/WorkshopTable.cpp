@@ -58,9 +58,8 @@ WorkshopTable WorkshopTable::read(std::string_view name)
     const std::string text{std::istreambuf_iterator<char>(stream), {}};
     auto table = stream ? exchange::readCsv(text) : exchange::InputErrors{};
     if (!table)
-        throw UnreadableInput(fmt::format("The workshop table {} could not be read; it should be "
-                                          "{}.",
-                                          name, file.string()));
+        throw UnreadableInput(Message{"The workshop table {0} could not be read; it should be {1}.",
+                                      {std::string(name), file.string()}});
     WorkshopTable made;
     made.m_name = name;
     made.m_columns = std::move(table->header);

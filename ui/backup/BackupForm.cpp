@@ -98,7 +98,7 @@ void BackupForm::keep()
     try {
         m_keeper->choose(chosen());
     } catch (const Fault &fault) {
-        hint(inWords({fault.what(), {}}));
+        hint(inWords(fault.message()));
     }
 }
 

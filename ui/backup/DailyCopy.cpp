@@ -4,6 +4,7 @@
 
 #include "core/backup/OwnCopies.h"
 #include "core/base/Clock.h"
+#include "core/base/Error.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
@@ -63,7 +64,7 @@ void DailyCopy::copy()
             try {
                 backup::keepCopy(folder, SystemClock{}.now());
             } catch (const std::exception &error) {
-                *fault = inWords({error.what(), {}});
+                *fault = inWords(messageOf(error));
             }
         },
         [this, fault] {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/backup/RestoreForm.h"
 
+#include "core/base/Error.h"
 #include "ui/backup/Floating.h"
 #include "ui/backup/FolderLine.h"
 #include "ui/convert/QtText.h"
@@ -52,7 +53,7 @@ struct RestoreForm::Job {
                     return progress->report(qint64(copied.bytes_done * 1000 / all), 1000);
                 });
         } catch (const std::exception &error) {
-            fault = inWords({error.what(), {}});
+            fault = inWords(messageOf(error));
         }
     }
 };

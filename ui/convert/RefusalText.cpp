@@ -37,7 +37,7 @@ QString nothingChanged(const Refusal &refusal)
 
 QString nothingChanged(const Fault &fault)
 {
-    const QString words = inWords(Message{fault.what(), {}});
+    const QString words = inWords(fault.message());
     return fault.saysNothingWasChanged() ? words : nothingChanged(words);
 }
 

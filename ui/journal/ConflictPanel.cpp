@@ -156,7 +156,7 @@ void ConflictPanel::showLeftOut(std::int64_t seq)
         if (seq > 0)
             row = m_session.project().someChangesOf(seq, AccountModel::mostRecords);
     } catch (const Fault &fault) {
-        m_session.complain(inWords(Message{fault.what(), {}}));
+        m_session.complain(inWords(fault.message()));
     }
     for (QWidget *part :
          {static_cast<QWidget *>(m_leftOutHead), static_cast<QWidget *>(m_leftOutList)})

@@ -134,7 +134,7 @@ void JournalDetail::fill(const JournalEntry &entry)
                                                   entry.seq, AccountModel::mostRecords, m_about));
     } catch (const Fault &fault) {
         m_account->show(*m_session.records(), {});
-        m_session.complain(inWords(Message{fault.what(), {}}));
+        m_session.complain(inWords(fault.message()));
     }
     m_list->scrollToTop();
 }

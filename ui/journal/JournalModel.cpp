@@ -162,7 +162,7 @@ JournalModel::Reading JournalModel::read(std::size_t at) const
                                     m_session.project().profile().late_entry_days);
         return {print::marksIn(m_words, isAhead, late), namesOf(changes)};
     } catch (const Fault &fault) {
-        return {{inWords(Message{fault.what(), {}})}, {}};
+        return {{inWords(fault.message())}, {}};
     }
 }
 

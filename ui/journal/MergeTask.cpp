@@ -75,13 +75,13 @@ void finish(Session &session, merge::FilesAhead &files, const QString &place, QW
             refuse(session, inWords(report.reason()));
         isMerged = bool(report);
     } catch (const Fault &fault) {
-        refuse(session, inWords(Message{fault.what(), {}}));
+        refuse(session, inWords(fault.message()));
     }
     try {
         if (isMerged)
             afterwards();
     } catch (const Fault &fault) {
-        session.complain(inWords(Message{fault.what(), {}}));
+        session.complain(inWords(fault.message()));
     }
     QGuiApplication::restoreOverrideCursor();
 }
@@ -89,7 +89,7 @@ void finish(Session &session, merge::FilesAhead &files, const QString &place, QW
 void start(Session &session, const QString &place, QWidget *view, const Afterwards &afterwards)
 {
     if (session.isReadOnly()) {
-        refuse(session, inWords(Message{session.project().readOnlyReason(), {}}));
+        refuse(session, inWords(session.project().readOnlyMessage()));
         return;
     }
     const auto files =
@@ -103,7 +103,7 @@ void start(Session &session, const QString &place, QWidget *view, const Afterwar
                     return progress.report(qint64(done), qint64(total));
                 });
             } catch (const Fault &fault) {
-                *why = inWords(Message{fault.what(), {}});
+                *why = inWords(fault.message());
             }
         },
         view,

@@ -301,7 +301,7 @@ void ListDialog::take()
         Q_EMIT m_session.said(withCurrencies(done, *result), true);
         accept();
     } catch (const Fault &fault) {
-        say(tr("Nothing was brought in. %1").arg(inWords({fault.what(), {}})), false);
+        say(tr("Nothing was brought in. %1").arg(inWords(fault.message())), false);
     }
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/RowStore.h"
 
+#include "core/base/Error.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/IntakeWords.h"
@@ -65,7 +66,7 @@ void RowStore::storeNext()
         try {
             m_report.append(evidence::store(m_session.project(), batch, m_kind, intakeLabel));
         } catch (const std::exception &thrown) {
-            fault = inWords({thrown.what(), {}});
+            fault = inWords(messageOf(thrown));
             giveUp(batch);
         }
     }

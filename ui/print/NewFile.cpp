@@ -3,11 +3,10 @@
 #include "ui/print/NewFile.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/base/WriteFailure.h"
 #include "core/evidence/files/FileBehind.h"
 #include "core/evidence/files/SummedFolder.h"
-
-#include <fmt/format.h>
 
 #include <cerrno>
 #include <cstdio>
@@ -30,8 +29,8 @@ std::filesystem::path folderOf(const std::filesystem::path &place)
 
 std::string reasonFor(int error)
 {
-    const std::string usual(usualWriteFailure(error));
-    return usual.empty() ? std::generic_category().message(error) : usual;
+    const std::string_view usual = usualWriteFailure(error);
+    return usual.empty() ? std::generic_category().message(error) : nested({usual, {}});
 }
 
 } // namespace
@@ -97,8 +96,8 @@ void requireRoomForFolder(const std::filesystem::path &place)
 
 void NewFile::fail(int error) const
 {
-    throw NotSaved(fmt::format("{} was not written: {}. Nothing was left behind.", m_place.string(),
-                               reasonFor(error)));
+    throw NotSaved(Message{"{0} was not written: {1}. Nothing was left behind.",
+                           {m_place.string(), reasonFor(error)}});
 }
 
 } // namespace lastrivet::print

@@ -138,7 +138,7 @@ std::optional<PacketMade> makePacket(const PacketOrder &order, const Records &re
     } catch (const Cancelled &) {
         return std::nullopt;
     } catch (const fs::filesystem_error &error) {
-        throw NotSaved(fmt::format("The packet was not written: {}.", error.code().message()));
+        throw NotSaved(Message{"The packet was not written: {0}.", {error.code().message()}});
     }
     return std::nullopt;
 }

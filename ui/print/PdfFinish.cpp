@@ -9,7 +9,6 @@
 #include "ui/print/PdfOrder.h"
 #include "ui/print/Placeholder.h"
 
-#include <fmt/format.h>
 #include <qpdf/Buffer.hh>
 #include <qpdf/Pipeline.hh>
 #include <qpdf/QPDF.hh>
@@ -57,7 +56,7 @@ public:
             pipeline->write(reinterpret_cast<const unsigned char *>(block.data()),
                             size_t(stream.gcount()));
         if (!stream.eof())
-            throw Fault(fmt::format("The picture {} could not be read.", m_file.string()));
+            throw Fault(Message{"The picture {0} could not be read.", {m_file.string()}});
         pipeline->finish();
     }
 
@@ -177,7 +176,7 @@ void finishPdf(const QByteArray &pages, const PdfFinish &finish, const std::file
     } catch (const Fault &) {
         throw;
     } catch (const std::exception &error) {
-        throw Fault(fmt::format("{} could not be made: {}", place.string(), error.what()));
+        throw Fault(Message{"{0} could not be made: {1}", {place.string(), error.what()}});
     }
 }
 

@@ -3,6 +3,7 @@
 #include "ui/print/SmallPacketMaker.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/evidence/ReducedPicture.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/packet/SmallPacket.h"
@@ -39,8 +40,8 @@ void putInPlace(const fs::path &finished, const fs::path &place)
         file.write(reinterpret_cast<const unsigned char *>(block.data()),
                    std::size_t(stream.gcount()));
     if (!stream.eof())
-        throw NotSaved(fmt::format("{} was not written: {} could not be read.", place.string(),
-                                   finished.string()));
+        throw NotSaved(Message{"{0} was not written: {1} could not be read.",
+                               {place.string(), finished.string()}});
     file.finish();
 }
 
@@ -132,7 +133,7 @@ SmallPacketMaking::Copy SmallPacketMaking::copyFor(const packet::Photo &photo,
         // The reason names the copy, which nobody knows.
         return Message{"Its copy for printing is damaged.", {}};
     } catch (const evidence::FileFault &fault) {
-        throw NotSaved(english(fault.message()));
+        throw NotSaved(fault.message());
     }
 }
 
@@ -182,9 +183,12 @@ std::optional<PacketMade> SmallPacketMaking::printFitting(std::size_t step, std:
         const bool isLastNext = time + 2 == mostTrials;
         room = room > excess && !isLastNext ? room - excess : 0;
     }
-    throw NotSaved(fmt::format("{} was not written: even without photographs it would be larger "
-                               "than {:.1f} MB. Nothing was left behind.",
-                               m_order.place.string(), double(m_order.most_bytes) / 1e6));
+    const std::uint64_t tenths = (m_order.most_bytes + 50'000) / 100'000;
+    throw NotSaved(Message{
+        "{0} was not written: even without photographs it would be larger than {1} MB. Nothing was "
+        "left behind.",
+        {m_order.place.string(),
+         nested({"{0}.{1}", {std::to_string(tenths / 10), std::to_string(tenths % 10)}})}});
 }
 
 std::optional<PacketMade> SmallPacketMaking::make()

@@ -170,7 +170,7 @@ void importInto(Session &session, const QString &file)
         else
             tellErrors(session, result.reason(), file);
     } catch (const Fault &fault) {
-        session.complain(tr("Nothing was imported. %1").arg(inWords(Message{fault.what(), {}})));
+        session.complain(tr("Nothing was imported. %1").arg(inWords(fault.message())));
     }
     QGuiApplication::restoreOverrideCursor();
 }

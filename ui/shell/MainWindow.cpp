@@ -177,7 +177,7 @@ bool MainWindow::open(ProjectOpening &opening)
         session = std::make_unique<Session>(opening.project(), m_surroundings.executor,
                                             m_surroundings.theme);
     } catch (const Fault &fault) {
-        complain(inWords({fault.what(), {}}));
+        complain(inWords(fault.message()));
         return false;
     }
     closeProject();

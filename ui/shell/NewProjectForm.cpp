@@ -124,7 +124,7 @@ void NewProjectForm::offerStarters()
     try {
         m_starters = standardStarters();
     } catch (const Fault &fault) {
-        hint(inWords(Message{fault.what(), {}}));
+        hint(inWords(fault.message()));
     }
     for (const Starter &each : m_starters)
         m_starter->addItem(starterText(each.title));
@@ -205,7 +205,7 @@ bool NewProjectForm::make(const std::string &builder)
             return true;
         hint(inWords(result.reason()));
     } catch (const Fault &fault) {
-        hint(inWords(Message{fault.what(), {}}));
+        hint(inWords(fault.message()));
     }
     // All of it was made just now, and would only prevent a second try.
     project.reset();
@@ -277,7 +277,7 @@ bool NewProjectForm::perform()
         if (!make(builder))
             return false;
     } catch (const Fault &fault) {
-        hint(inWords(Message{fault.what(), {}}));
+        hint(inWords(fault.message()));
         return false;
     }
     Q_EMIT made(folder());

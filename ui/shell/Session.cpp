@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/Session.h"
 
+#include "core/base/Error.h"
 #include "core/readiness/Readiness.h"
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
@@ -179,7 +180,7 @@ void Session::reverse(std::int64_t seq, const QString &label)
 
 void Session::complain(const std::exception &fault)
 {
-    complain(inWords(Message{fault.what(), {}}));
+    complain(inWords(fault.message()));
 }
 
 const entry::PartFinder &Session::partFinder() const
@@ -282,7 +283,7 @@ std::shared_ptr<Progress> Session::runLong(const QString &title,
             try {
                 work(*progress);
             } catch (const std::exception &error) {
-                *fault = inWords(Message{error.what(), {}});
+                *fault = inWords(messageOf(error));
             }
         },
         [this, progress, fault, done = std::move(done), notDone = std::move(notDone),

@@ -121,7 +121,7 @@ void StartPage::openDemo()
     try {
         Q_EMIT folderWanted(m_demo.open(m_clock));
     } catch (const Fault &fault) {
-        complain(inWords({fault.what(), {}}));
+        complain(inWords(fault.message()));
     }
 }
 

@@ -4,8 +4,6 @@
 
 #include "core/base/Error.h"
 
-#include <fmt/format.h>
-
 #include <system_error>
 
 namespace lastrivet::evidence {
@@ -18,14 +16,14 @@ fs::path fileBehind(const fs::path &named)
     const bool isLink = fs::is_symlink(fs::symlink_status(named, failure));
     if (fs::is_other(fs::status(named, failure)))
         throw NotSaved(
-            fmt::format("{} is no file but a device or a pipe; nothing was written. Name a file.",
-                        named.string()));
+            Message{"{0} is no file but a device or a pipe; nothing was written. Name a file.",
+                    {named.string()}});
     if (!isLink)
         return named;
     const fs::path place = fs::canonical(named, failure);
     if (failure)
         throw NotSaved(
-            fmt::format("{} is a link that leads nowhere; nothing was written.", named.string()));
+            Message{"{0} is a link that leads nowhere; nothing was written.", {named.string()}});
     return place;
 }
 

@@ -13,15 +13,9 @@ namespace lastrivet::evidence {
 class FileFault : public Fault {
 public:
     explicit FileFault(Message message)
-        : Fault(english(message))
-        , m_message(std::move(message))
+        : Fault(std::move(message))
     {
     }
-
-    const Message &message() const { return m_message; }
-
-private:
-    Message m_message;
 };
 
 } // namespace lastrivet::evidence

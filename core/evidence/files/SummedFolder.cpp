@@ -3,11 +3,10 @@
 #include "core/evidence/files/SummedFolder.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
-
-#include <fmt/format.h>
 
 #include <cerrno>
 #include <cstdio>
@@ -33,10 +32,11 @@ SummedFolder::SummedFolder(fs::path place)
 {
     std::error_code none;
     if (fs::exists(fs::symlink_status(m_place, none)) && !fs::is_empty(m_place, none))
-        fail("something is there already");
+        fail(nested({"something is there already", {}}));
     std::string pattern = (parentOf(m_place) / (std::string(leftoverPrefix) + "XXXXXX")).string();
     if (!::mkdtemp(pattern.data()))
-        fail(errno == ENOENT ? "there is no such folder" : std::generic_category().message(errno));
+        fail(errno == ENOENT ? nested({"there is no such folder", {}})
+                             : std::generic_category().message(errno));
     m_filling = pattern;
 }
 
@@ -49,8 +49,8 @@ SummedFolder::~SummedFolder()
 
 void SummedFolder::fail(const std::string &why) const
 {
-    throw NotSaved(fmt::format("The folder {} was not written: {}. Nothing was left behind.",
-                               m_place.string(), why));
+    throw NotSaved(Message{"The folder {0} was not written: {1}. Nothing was left behind.",
+                           {m_place.string(), why}});
 }
 
 /// Turns what goes wrong with one file into a fault that names the whole folder.
@@ -59,10 +59,8 @@ template <class Body> auto SummedFolder::told(Body &&body) const
     try {
         return body();
     } catch (const FileFault &fault) {
-        std::string why = fault.what();
-        if (why.ends_with('.'))
-            why.pop_back();
-        fail(why);
+        throw NotSaved(Message{"The folder {0} was not written: {1} Nothing was left behind.",
+                               {m_place.string(), nested(fault.message())}});
     }
 }
 
@@ -85,11 +83,12 @@ void SummedFolder::addBy(const std::string &name, const Write &write)
         write(m_filling / name);
     } catch (const NotSaved &fault) {
         // Names the place that the person chose, not the temporary folder.
-        std::string sentence = fault.what();
-        const auto at = sentence.find(m_filling.string());
-        if (at != std::string::npos)
-            sentence.replace(at, m_filling.string().size(), m_place.string());
-        throw NotSaved(sentence);
+        Message named = fault.message();
+        for (std::string &argument : named.arguments) {
+            if (argument.starts_with(m_filling.string()))
+                argument.replace(0, m_filling.string().size(), m_place.string());
+        }
+        throw NotSaved(std::move(named));
     }
     addLine(told([&] { return sumOf(SourceFile(m_filling / name)); }), name);
 }

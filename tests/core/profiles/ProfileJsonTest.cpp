@@ -28,13 +28,13 @@ std::string refusalWith(const std::string &pointer, const json &value)
     json document = json::parse(shippedText("ca"));
     document[json::json_pointer(pointer)] = value;
     const auto profile = readProfile(document.dump());
-    return profile ? "" : profile.reason().sentence("ca.json");
+    return profile ? "" : english(profile.reason().sentence("ca.json"));
 }
 
 std::string refusalOf(std::string_view text)
 {
     const auto profile = readProfile(text);
-    return profile ? "" : profile.reason().sentence("my.json");
+    return profile ? "" : english(profile.reason().sentence("my.json"));
 }
 
 } // namespace
@@ -45,7 +45,7 @@ TEST_CASE("Every shipped profile is read and written without losing a value")
         const std::string text = shippedText(id);
         const auto profile = readProfile(text);
         if (!profile)
-            FAIL(profile.reason().sentence(id));
+            FAIL(english(profile.reason().sentence(id)));
         CHECK(profile->id == id);
         CHECK(json::parse(profile->json) == json::parse(text));
     }

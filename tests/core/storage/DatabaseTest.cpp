@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Tongue.h"
 #include "core/storage/Database.h"
 
 #include "core/base/Error.h"
@@ -87,6 +88,32 @@ TEST_CASE("What is unreadable is told with its place, unless it says that itself
     CHECK_THROWS_WITH(refused(UnreadableInput("/kim/records.db is cut short.", "/kim/records.db")),
                       "/kim/records.db is cut short.");
     CHECK_THROWS_AS(withFaultsAt("/kim", [] { throw NotWritable("Not now."); }), NotWritable);
+}
+
+TEST_CASE("A fault is said in the language of whoever reads it, and in English on a terminal")
+{
+    const Tongue german{[](std::string_view pattern) -> std::string {
+                            if (pattern == "{0} could not be read or written: {1}.")
+                                return "{0} ließ sich nicht lesen oder schreiben: {1}.";
+                            if (pattern == "It is damaged.")
+                                return "Sie ist beschädigt.";
+                            return std::string(pattern);
+                        },
+                        {}};
+    try {
+        throwFault(std::filesystem::filesystem_error(
+            "copy", "/from/records.db", std::make_error_code(std::errc::no_space_on_device)));
+    } catch (const NotSaved &fault) {
+        CHECK_THAT(said(fault.message(), german),
+                   Catch::StartsWith("/from/records.db ließ sich nicht lesen oder schreiben: "));
+        CHECK_THAT(fault.what(),
+                   Catch::StartsWith("/from/records.db could not be read or written: "));
+    }
+    try {
+        throwNamed("/kim/Bench.lastrivet", UnreadableInput("It is damaged."));
+    } catch (const UnreadableInput &fault) {
+        CHECK(said(fault.message(), german) == "/kim/Bench.lastrivet: Sie ist beschädigt.");
+    }
 }
 
 TEST_CASE("A local project writes ahead and syncs fully; one on a network folder keeps a rollback "

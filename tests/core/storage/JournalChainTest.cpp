@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Message.h"
 #include "core/storage/Journal.h"
 
 #include <catch2/catch.hpp>
@@ -38,13 +39,17 @@ TEST_CASE("A chain of rows begins with zeros and counts from 1 without a gap")
     const auto second = rowAfter(&first, 2);
     CHECK_FALSE(firstBreak({}));
     CHECK_FALSE(firstBreak({first, second}));
-    CHECK(firstBreak({first, rowAfter(&first, 3)}) == "its row 3 (“Row”) is out of sequence");
-    CHECK(firstBreak({rowAfter(nullptr, 2)}) == "its row 2 (“Row”) is out of sequence");
+    CHECK(english(firstBreak({first, rowAfter(&first, 3)}).value()) ==
+          "its row 3 (“Row”) is out of sequence");
+    CHECK(english(firstBreak({rowAfter(nullptr, 2)}).value()) ==
+          "its row 2 (“Row”) is out of sequence");
     // Rows were cut off at the beginning: the first that is left goes on from one that is not
     // there.
-    CHECK(firstBreak({second}) == "its row 2 (“Row”) does not follow the row before it");
+    CHECK(english(firstBreak({second}).value()) ==
+          "its row 2 (“Row”) does not follow the row before it");
     auto disguised = rowAfter(&first, 1);
-    CHECK(firstBreak({disguised}) == "its row 1 (“Row”) does not follow the row before it");
+    CHECK(english(firstBreak({disguised}).value()) ==
+          "its row 1 (“Row”) does not follow the row before it");
     CHECK(firstBreak({second, first}));
 }
 
