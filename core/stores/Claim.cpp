@@ -137,6 +137,16 @@ void addLate(Lines &lines, const Records &records, const Claim &claim)
     }
 }
 
+/// With the sign for decimals that the language of the letter has.
+std::string spokenFigure(const Money &amount)
+{
+    const std::string figures = figureOf(amount);
+    const auto point = figures.find('.');
+    if (point == std::string::npos)
+        return figures;
+    return nested({"{0}.{1}", {figures.substr(0, point), figures.substr(point + 1)}});
+}
+
 void addValue(Lines &lines, const Claim &claim)
 {
     const auto amounts = claim.value.amounts();
@@ -145,7 +155,7 @@ void addValue(Lines &lines, const Claim &claim)
     addGap(lines);
     for (const Money &amount : amounts)
         lines.push_back({"What is missing or damaged is priced at {0} {1} in all.",
-                         {figureOf(amount), amount.currency}});
+                         {spokenFigure(amount), amount.currency}});
     if (claim.without_price > 0)
         lines.push_back({"Lines without a price are not in this sum.", {}});
 }

@@ -25,7 +25,7 @@ NOT_SAID = ("core/answers/", "core/profiles/", "core/storage/ReadMe.cpp",
 # These hold the words of PDF; people read what they throw.
 ONLY_THROWN = ("ui/print/PdfFinish.cpp",)
 # … but for what the window says of a project and of profiles by itself.
-SAID = {"core/profiles/ProfileDraft.cpp", "core/profiles/ProfileLibrary.cpp",
+SAID = {"core/profiles/Citation.cpp", "core/profiles/ProfileDraft.cpp", "core/profiles/ProfileLibrary.cpp",
         "core/profiles/ProfileReader.cpp", "core/profiles/StrictJson.cpp"}
 # Templates that say something.
 HEADERS_TOO = ("core/project/Edit.h",)

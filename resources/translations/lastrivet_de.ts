@@ -8173,6 +8173,14 @@
         <source>The text ends too early, at line {0}, column {1}.</source>
         <translation>Der Text endet zu früh, in Zeile {0}, Spalte {1}.</translation>
     </message>
+    <message>
+        <source>{0} [from memory]</source>
+        <translation>{0} [aus dem Gedächtnis]</translation>
+    </message>
+    <message>
+        <source>{0} [second-hand]</source>
+        <translation>{0} [aus zweiter Hand]</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

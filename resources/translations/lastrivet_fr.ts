@@ -8173,6 +8173,14 @@
         <source>The text ends too early, at line {0}, column {1}.</source>
         <translation>Le texte s’arrête trop tôt, à la ligne {0}, colonne {1}.</translation>
     </message>
+    <message>
+        <source>{0} [from memory]</source>
+        <translation>{0} [de mémoire]</translation>
+    </message>
+    <message>
+        <source>{0} [second-hand]</source>
+        <translation>{0} [de seconde main]</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

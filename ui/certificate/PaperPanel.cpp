@@ -120,7 +120,8 @@ void PaperPanel::show(certificate::Paper paper)
     m_paper = paper;
     m_heading->setText(listLine(paper.title));
     m_needed->setText(neededWords(paper));
-    m_source->setText(paper.source.empty() ? QString() : tr("Source: %1").arg(toQt(paper.source)));
+    m_source->setText(paper.source.empty() ? QString()
+                                           : tr("Source: %1").arg(sourceWords(paper.source)));
     m_source->setVisible(!paper.source.empty());
     m_state->setText(stateWords());
     showRecord(isOther || isNewer || !m_session.records()->findLive(m_document) ? paper.record

@@ -74,7 +74,8 @@ QVariant CheckListModel::data(const QModelIndex &index, int role) const
     if (role == Qt::CheckStateRole)
         return line.done_on ? Qt::Checked : Qt::Unchecked;
     if (role == Qt::ToolTipRole)
-        return line.done_on ? tr("ticked on %1").arg(dateText(*line.done_on)) : toQt(line.source);
+        return line.done_on ? tr("ticked on %1").arg(dateText(*line.done_on))
+                            : sourceWords(line.source);
     return {};
 }
 

@@ -108,7 +108,7 @@ void HoldPointPanel::addPoint(const HoldPoint &point, bool isClosed)
     const QString head = point.required ? tr("%1, by the %2") : tr("%1, by the %2, if wished");
     words->setText(head.arg(title, roleWords(point.signer_role)) + QLatin1Char('\n') +
                    standing(point, signature));
-    words->setToolTip(toQt(point.source));
+    words->setToolTip(sourceWords(point.source));
     m_points->addWidget(words);
     if (!m_session.isReadOnly())
         addButtons(point, signature, isClosed);

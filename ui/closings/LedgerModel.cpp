@@ -115,7 +115,7 @@ QString LedgerModel::clearedBy(const Blocker &blocker) const
 
 QString LedgerModel::source(const Blocker &blocker) const
 {
-    return toQt(readiness::source(blocker, *m_source->records, *m_source->profile));
+    return sourceWords(readiness::source(blocker, *m_source->records, *m_source->profile));
 }
 
 QModelIndex LedgerModel::index(int row, int column, const QModelIndex &parent) const

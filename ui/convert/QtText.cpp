@@ -4,6 +4,7 @@
 
 #include "core/base/Tongue.h"
 #include "core/base/VisibleText.h"
+#include "core/profiles/Citation.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -110,6 +111,12 @@ QString listLine(const std::string &item)
     if (item.empty())
         return {};
     return toQt(QCoreApplication::translate("Message", item.c_str()).toStdString());
+}
+
+QString sourceWords(const std::string &source)
+{
+    const QString whole = listLine(source);
+    return whole == toQt(source) ? inWords(citationMessage(source)) : whole;
 }
 
 QString asSentence(const Message &message)

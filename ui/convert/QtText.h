@@ -35,6 +35,10 @@ QString inWords(const Message &message);
 /// it: one of a profile's in the language of the screen, one that the builder wrote as it is.
 QString listLine(const std::string &item);
 
+/// What a profile or a record names as its source: documents as they are called, the rest in the
+/// language of the screen.
+QString sourceWords(const std::string &source);
+
 /// The sentence, for a line of its own: its first letter is a capital.
 QString asSentence(const Message &message);
 

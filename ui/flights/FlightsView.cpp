@@ -138,9 +138,10 @@ void FlightsView::addRule(const Profile::TestPeriod &rule,
     line->setFont(bold);
     m_rules->addWidget(line);
     const Profile &profile = m_session.project().profile();
-    QLabel *text = wrappedLabel(
-        tr("%1 (%2)").arg(listLine(rule.text), toQt(profile.citation(rule.source, rule.mark))),
-        this);
+    QLabel *text =
+        wrappedLabel(tr("%1 (%2)").arg(listLine(rule.text),
+                                       sourceWords(profile.citation(rule.source, rule.mark))),
+                     this);
     text->setForegroundRole(QPalette::PlaceholderText);
     m_rules->addWidget(text);
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/Phrases.h"
 
+#include "core/profiles/Citation.h"
+
 namespace lastrivet::print {
 
 QString rangeOf(const Wording &words, const std::optional<double> &least,
@@ -17,7 +19,10 @@ QString rangeOf(const Wording &words, const std::optional<double> &least,
 
 QString sourceIn(const Wording &words, const std::string &source)
 {
-    return source.empty() ? QString() : words.text(source);
+    if (source.empty())
+        return {};
+    const QString whole = words.text(source);
+    return whole == asIs(source) ? words.text(citationMessage(source)) : whole;
 }
 
 QString torqueIn(const Wording &words, const packet::FastenerEntry &fastener)

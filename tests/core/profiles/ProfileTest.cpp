@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/profiles/Profile.h"
+#include "core/base/Tongue.h"
+#include "core/profiles/Citation.h"
 #include "core/profiles/ProfileLibrary.h"
 #include "core/records/Closing.h"
 
@@ -162,4 +164,15 @@ TEST_CASE("A citation says title, edition and place, and owns up when the source
           "Circular 7, 1998-09-08, 4-57 [second-hand]");
     CHECK(profile.citation("hearsay", Mark::Memory) == "Hangar talk [from memory]");
     CHECK(profile.citation("unlisted", Mark::Read) == "unlisted");
+
+    const Tongue german{[](std::string_view pattern) -> std::string {
+                            return pattern == "{0} [from memory]" ? "{0} [aus dem Gedächtnis]"
+                                                                  : std::string(pattern);
+                        },
+                        {}};
+    CHECK(said(citationMessage("Hangar talk [from memory]"), german) ==
+          "Hangar talk [aus dem Gedächtnis]");
+    for (const std::string cited :
+         {"", "Circular 7", "Circular 7 [second-hand]", "Hangar talk [from memory]"})
+        CHECK(english(citationMessage(cited)) == cited);
 }

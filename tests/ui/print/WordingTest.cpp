@@ -115,6 +115,9 @@ TEST_CASE("Cautions, lists and documents of the profiles that come with the prog
         }
         CHECK(print::sourceIn(words, "Handbook 7, page 3") == QStringLiteral("Handbook 7, page 3"));
         CHECK(print::sourceIn(words, {}).isEmpty());
+        const QString told = print::sourceIn(words, "Handbook 7 [second-hand]");
+        CHECK(told.startsWith(QStringLiteral("Handbook 7 [")));
+        CHECK_FALSE(told.contains(QStringLiteral("second-hand")));
         CHECK(words.text("A caution of one's own.") == QStringLiteral("A caution of one's own."));
     }
 }
