@@ -6,6 +6,7 @@
 #include "core/readiness/Answer.h"
 #include "core/records/Records.h"
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -17,8 +18,10 @@ struct Tag {
     std::string title;
     std::string part;
     readiness::State state = readiness::State::Hold;
-    /// What must come first, the nearest of it first.
+    /// What must come first: squawks of airworthiness, then the nearest of the rest.
     std::vector<Message> waits_for;
+    /// How many of them, from the first, are squawks of airworthiness.
+    std::size_t of_airworthiness = 0;
     Moment as_of;
 };
 

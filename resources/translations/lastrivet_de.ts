@@ -8181,6 +8181,10 @@
         <source>{0} [second-hand]</source>
         <translation>{0} [aus zweiter Hand]</translation>
     </message>
+    <message>
+        <source>and {0} more on record, squawks of airworthiness among them: {1}</source>
+        <translation>und {0} weitere verzeichnet, davon Beanstandungen der Lufttüchtigkeit: {1}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

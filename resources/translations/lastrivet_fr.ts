@@ -8181,6 +8181,10 @@
         <source>{0} [second-hand]</source>
         <translation>{0} [de seconde main]</translation>
     </message>
+    <message>
+        <source>and {0} more on record, squawks of airworthiness among them: {1}</source>
+        <translation>et {0} de plus au dossier, dont anomalies de navigabilité&#xa0;: {1}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -58,6 +58,16 @@ double write(Pages &pages, QPointF at, double width, const QString &text, Size s
     return at.y() + block.height();
 }
 
+/// How many reasons have no room on a tag that shows this many.
+QString restOf(const Wording &words, const Tag &tag, std::size_t shown)
+{
+    const std::string rest = std::to_string(tag.waits_for.size() - shown);
+    if (tag.of_airworthiness <= shown)
+        return words.text("and {0} more on record", {rest});
+    return words.text("and {0} more on record, squawks of airworthiness among them: {1}",
+                      {rest, std::to_string(tag.of_airworthiness - shown)});
+}
+
 /// As many reasons as fit above `bottom`, one that has no room for all of it is cut; the others are
 /// counted.
 void drawReasons(Pages &pages, const Tag &tag, QPointF at, double width, double bottom)
@@ -79,9 +89,8 @@ void drawReasons(Pages &pages, const Tag &tag, QPointF at, double width, double 
         ++shown;
     }
     if (shown < tag.waits_for.size())
-        write(pages, at + QPointF(indent, 0), width - indent,
-              words.text("and {0} more on record", {std::to_string(tag.waits_for.size() - shown)}),
-              Size::Body, true, 1);
+        write(pages, at + QPointF(indent, 0), width - indent, restOf(words, tag, shown), Size::Body,
+              true, 1);
 }
 
 void drawTag(Pages &pages, const TagSheet &sheet, const Tag &tag, const QRectF &place)
