@@ -89,6 +89,25 @@ bool waitsForVisitor(const Blocker &blocker)
     return blocker.waits_for && *blocker.waits_for != SignerRole::Builder;
 }
 
+/// What stands in the way of a box and of those around it is asked once.
+void addRequest(FrontPages &front, const Records &records, const Blocker &blocker,
+                const std::string &title)
+{
+    FrontPages::Request request{*blocker.waits_for,
+                                readiness::sentence(blocker, records),
+                                {title},
+                                blocker.record,
+                                isGrave(records, blocker.record)};
+    const auto known = std::ranges::find_if(front.asked, [&](const FrontPages::Request &other) {
+        return other.record == request.record && other.of == request.of &&
+               other.what == request.what;
+    });
+    if (known == front.asked.end())
+        front.asked.push_back(std::move(request));
+    else
+        known->about.push_back(title);
+}
+
 void addBlockers(FrontPages &front, const Records &records, const Region::Chosen &chosen)
 {
     const ClosingAnswer &closing = *chosen.answer;
@@ -98,8 +117,7 @@ void addBlockers(FrontPages &front, const Records &records, const Region::Chosen
     const auto before = front.open.size();
     for (const Blocker &blocker : closing.blockers) {
         if (waitsForVisitor(blocker))
-            front.asked.push_back(
-                {*blocker.waits_for, readiness::sentence(blocker, records), title});
+            addRequest(front, records, blocker, title);
         else if (blocker.weight == Weight::Must)
             front.open.push_back({closing.id, title, readiness::sentence(blocker, records),
                                   blocker.waits_for, blocker.record.type,
@@ -245,7 +263,9 @@ void addDecisions(FrontPages &front)
         if (gaps.in_region)
             front.asked.push_back({SignerRole::Inspector,
                                    {"decide whether it may stay closed or must be opened", {}},
-                                   gaps.title});
+                                   {gaps.title},
+                                   {},
+                                   true});
     }
 }
 
@@ -304,6 +324,7 @@ FrontPages frontPages(const Region &region, const Profile &profile, const readin
         addWaived(front, region, *chosen.closing);
         addNotOnRecord(front, chosen);
     }
+    std::stable_partition(front.asked.begin(), front.asked.end(), isFirst);
     addDecisions(front);
     return front;
 }

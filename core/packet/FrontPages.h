@@ -31,7 +31,12 @@ struct FrontPages {
     struct Request {
         SignerRole of = SignerRole::Inspector;
         Message what;
-        std::string about;
+        /// The titles of the closings that it is asked for.
+        std::vector<std::string> about;
+        /// What it is about; empty where that is a closing with gaps.
+        std::optional<RecordRef> record;
+        /// As of what is open, and what to decide of a closing with gaps.
+        bool is_grave = false;
     };
     /// Something that keeps a closing open.
     struct Open {
@@ -93,6 +98,7 @@ struct FrontPages {
     packet::Aircraft aircraft;
     std::vector<ToClose> to_close;
     std::vector<Visit> visits;
+    /// Each once, in however many closings: grave ones first, what is to be decided last.
     std::vector<Request> asked;
     /// By closing, of each the grave ones first.
     std::vector<Open> open;

@@ -6175,7 +6175,7 @@
     </message>
     <message>
         <source>All of it is named under Readiness.</source>
-        <translation>Alles davon steht unter Bereitschaft.</translation>
+        <translation>Alles davon steht unter „Stand“.</translation>
     </message>
     <message>
         <source>And {0} more: {1}</source>
@@ -8184,6 +8184,10 @@
     <message>
         <source>and {0} more on record, squawks of airworthiness among them: {1}</source>
         <translation>und {0} weitere verzeichnet, davon Beanstandungen der Lufttüchtigkeit: {1}</translation>
+    </message>
+    <message>
+        <source>{0} points are asked; {1} of them are named here, all of them under Readiness.</source>
+        <translation>Gebeten wird um {0} Punkte; {1} davon sind hier genannt, alle unter „Stand“.</translation>
     </message>
 </context>
 <context>

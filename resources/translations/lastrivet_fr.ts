@@ -6175,7 +6175,7 @@
     </message>
     <message>
         <source>All of it is named under Readiness.</source>
-        <translation>Tout est nommé dans la partie sur l’état de préparation.</translation>
+        <translation>Tout est nommé sous «&#xa0;Préparation&#xa0;».</translation>
     </message>
     <message>
         <source>And {0} more: {1}</source>
@@ -8184,6 +8184,10 @@
     <message>
         <source>and {0} more on record, squawks of airworthiness among them: {1}</source>
         <translation>et {0} de plus au dossier, dont anomalies de navigabilité&#xa0;: {1}</translation>
+    </message>
+    <message>
+        <source>{0} points are asked; {1} of them are named here, all of them under Readiness.</source>
+        <translation>{0} points sont demandés&#xa0;; {1} d’entre eux sont nommés ici, tous sous «&#xa0;Préparation&#xa0;».</translation>
     </message>
 </context>
 <context>

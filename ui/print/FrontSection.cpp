@@ -143,25 +143,6 @@ void drawVisits(Pages &pages, const Packet &packet)
     drawTable(pages, table);
 }
 
-void drawAsked(Pages &pages, const Packet &packet)
-{
-    const Wording &words = pages.wording();
-    Table table;
-    table.columns = {{words.text("Of"), 1.2},
-                     {words.text("What is asked"), 5.5},
-                     {words.text("For closing"), 3}};
-    // Where it is about one closing, that stands above, and need not be said of each.
-    const bool areSeveral = packet.front.to_close.size() > 1;
-    for (const FrontPages::Request &request : packet.front.asked)
-        table.rows.push_back({{{words.text(packet::inWords(request.of)), Mark::EmptyBox},
-                               {words.sentence(request.what)},
-                               {areSeveral ? asIs(request.about) : QString()}}});
-    pages.smallHeading(words.text("What is asked"), leastHeightOf(table, pages.body().width()));
-    if (table.rows.empty())
-        pages.text(words.text("Nothing waits for an inspector or adviser at present."));
-    drawTable(pages, table);
-}
-
 /// What of a table of open points found no room, by kind.
 using LeftOut = std::map<RecordType, std::int64_t>;
 

@@ -13,6 +13,8 @@ class Pages;
 /// What the small form goes without; nothing for the others.
 void drawReduction(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
 void drawFrontPages(Pages &pages, const packet::Packet &packet, PictureShelf &shelf);
+/// On the front pages: what is asked of an inspector or adviser.
+void drawAsked(Pages &pages, const packet::Packet &packet);
 /// On the front pages: what is closed with gaps, waived, or not on record.
 void drawGaps(Pages &pages, const packet::Packet &packet);
 /// One closing: its state, what it hides, who signed, and when it was closed and opened.

@@ -105,7 +105,8 @@ TEST_CASE("Closings with gaps follow into every packet, those of the region firs
     REQUIRE_FALSE(packet.front.asked.empty());
     CHECK(english(packet.front.asked.back().what) ==
           "decide whether it may stay closed or must be opened");
-    CHECK(packet.front.asked.back().about == "Last baffle of the left tank");
+    CHECK(packet.front.asked.back().about ==
+          std::vector<std::string>{"Last baffle of the left tank"});
 }
 
 TEST_CASE("A closing of an earlier builder says that the inspector decides")

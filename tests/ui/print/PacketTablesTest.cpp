@@ -307,6 +307,33 @@ TEST_CASE("What is asked names its closing only where the packet is about severa
     CHECK(first().contains(QLatin1String("For closing")));
 }
 
+TEST_CASE("Of much that is asked the front pages name a part, what is grave in any case, and count")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet.front.asked.clear();
+    const auto ask = [&](const std::string &what, bool isGrave) {
+        packet.front.asked.push_back({SignerRole::Inspector,
+                                      {"{0}: open", {what}},
+                                      {"A", "B", "C", "D"},
+                                      RecordRef{RecordType::Squawk, 1},
+                                      isGrave});
+    };
+    for (int number = 1; number <= 300; ++number)
+        ask("Scratch " + std::to_string(number), false);
+    ask("Crack", true);
+    packet.front.to_close.push_back(packet.front.to_close[0]);
+    const QString text = PrintedFolder::text(folder.print(packet)).simplified();
+    CHECK(text.contains(QLatin1String("301 points are asked; 21 of them are named here")));
+    CHECK(text.contains(QLatin1String("Scratch 20: open")));
+    CHECK_FALSE(text.contains(QLatin1String("Scratch 21: open")));
+    CHECK(text.contains(QLatin1String("Crack: open")));
+    CHECK(text.contains(QLatin1String("A, B and 2 more")));
+    packet.front.asked.resize(20);
+    CHECK_FALSE(
+        PrintedFolder::text(folder.print(packet)).contains(QLatin1String("points are asked")));
+}
+
 TEST_CASE("Who is to sign a hold point is not said as if he had signed it")
 {
     const PrintedFolder folder;
