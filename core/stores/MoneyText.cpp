@@ -178,6 +178,24 @@ std::optional<Figures> figuresIn(std::string_view text, int decimals, DecimalSig
     return isAllDigits(figures.together()) ? std::optional(figures) : std::nullopt;
 }
 
+/// Takes the end off "12,-" and "12.–", as whole amounts are written by hand, and answers which
+/// sign stands there before decimals.
+std::optional<DecimalSign> takeDash(std::string_view &text)
+{
+    for (const std::string_view dash : {"--", "-", "\u2013", "\u2014"}) {
+        if (!text.ends_with(dash))
+            continue;
+        const auto left = text.substr(0, text.size() - dash.size());
+        const bool isBehindFigures = left.size() > 1 && isDigit(left[left.size() - 2]) &&
+                                     (left.back() == ',' || left.back() == '.');
+        if (!isBehindFigures)
+            continue;
+        text = left.substr(0, left.size() - 1);
+        return signOf(left.back());
+    }
+    return std::nullopt;
+}
+
 Message askWhich(const std::string &written, const Figures &figures, DecimalSign sign)
 {
     const std::string mark = sign == DecimalSign::Comma ? "," : ".";
@@ -214,6 +232,8 @@ DecimalSign decimalSignIn(std::string_view text)
     const std::string plain = withPlainSpaces(text);
     std::string_view rest = trimmed(plain);
     takeCurrency(rest, "USD");
+    if (const auto sign = takeDash(rest))
+        return *sign;
     const auto mark = rest.find_last_of(".,");
     if (mark == std::string_view::npos || !figuresIn(rest, int(groupSize), signOf(rest[mark])))
         return DecimalSign::Unknown;
@@ -232,6 +252,7 @@ Result<Money, Message> readMoney(std::string_view text, std::string_view usual, 
     const int decimals = decimalsOf(currency);
     if (rest.starts_with('-') || rest.starts_with("\u2212"))
         return Message{"“{0}” is below zero: amounts are of what was paid.", {written}};
+    sign = takeDash(rest).value_or(sign);
     auto figures = figuresIn(rest, decimals, sign);
     if (!figures)
         return Message{"“{0}” is no amount; write it like 12.50.", {written}};

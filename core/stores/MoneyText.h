@@ -18,7 +18,8 @@ int decimalsOf(std::string_view currency);
 /// The amount without its currency, with a full stop: "1234.50", "-3.05", of yen "1200". Exact.
 std::string figureOf(const Money &money);
 
-/// Reads an amount as people write it: "1,234.50", "1.234,5 EUR", "EUR 12", "12 250".
+/// Reads an amount as people write it: "1,234.50", "1.234,5 EUR", "EUR 12", "12 250",
+/// "12,-".
 ///
 /// `sign` is what the person has before decimals. In "1,789" it tells whether there are three of
 /// them or a thousand; where it is unknown, and the currency has decimals, that is asked, but for

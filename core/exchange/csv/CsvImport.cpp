@@ -214,15 +214,22 @@ Place placeOf(std::string_view pointer, RecordType type)
     return {index, pointer.substr(0, std::min(pointer.find('/'), pointer.size()))};
 }
 
+/// As a spreadsheet counts; above it are the headings.
+constexpr std::size_t firstRow = 2;
+
 /// The error told by row and column instead of by JSON pointer.
 InputError inTable(InputError error, const CsvTable &table, const CsvColumns &columns,
                    std::size_t row, std::string_view field)
 {
     error.spot = rowName(row);
     const auto column = std::find(columns.begin(), columns.end(), field);
-    if (!field.empty() && column != columns.end())
-        error.spot = {"row {0}, column {1}",
-                      {std::to_string(row), table.header[std::size_t(column - columns.begin())]}};
+    if (!field.empty() && column != columns.end()) {
+        const auto place = std::size_t(column - columns.begin());
+        error.spot = {"row {0}, column {1}", {std::to_string(row), table.header[place]}};
+        const auto known = table.refusals.find({row - firstRow, place});
+        if (known != table.refusals.end())
+            error.what = known->second;
+    }
     error.place = english(error.spot);
     return error;
 }
@@ -233,7 +240,6 @@ CsvPlan planCsv(const CsvTable &table, RecordType type, const CsvColumns &column
                 const Records &records, const Profile &profile,
                 const std::function<std::int64_t()> &newId)
 {
-    constexpr std::size_t firstRow = 2;
     RowIds ids(table, columns, newId);
     const auto reading = readRows(table, type, columns, records, ids);
     CsvPlan plan;

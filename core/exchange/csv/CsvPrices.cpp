@@ -6,6 +6,7 @@
 #include "core/stores/MoneyText.h"
 
 #include <algorithm>
+#include <cstddef>
 
 namespace lastrivet::exchange {
 
@@ -62,12 +63,14 @@ void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual,
         return;
     const auto currency = currencyColumn(table, columns);
     const auto sign = signOfColumn(table, place, own);
-    for (auto &row : table.rows) {
+    for (std::size_t line = 0; line < table.rows.size(); ++line) {
+        auto &row = table.rows[line];
         const std::string named(trimmed(row[currency]));
         if (trimmed(row[place]).empty())
             continue;
         const auto money = stores::readMoney(row[place], named.empty() ? usual : named, sign);
         if (!money) {
+            table.refusals.insert_or_assign({line, place}, money.reason());
             // Left as it is, a whole number would pass for minor units.
             if (isWhole(row[place]))
                 row[place] += " ?";

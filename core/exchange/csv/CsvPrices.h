@@ -15,8 +15,8 @@ namespace lastrivet::exchange {
 /// none. Whether "1,234" is a thousand its column tells, and where no price there does, the sign
 /// `own` that the person has before decimals; where that is unknown, it is no price. A column
 /// headed `unit_price` or `amount` is as this program writes it, and stays. What is no price stays
-/// as it is, so that it is refused as it was written; a whole number without currency gets a
-/// question mark for that purpose.
+/// as it is, so that it is refused as it was written, and the table says why; a whole number
+/// without currency gets a question mark for that purpose.
 void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual,
                    DecimalSign own = DecimalSign::Unknown);
 

@@ -49,6 +49,12 @@ TEST_CASE("An amount is read as people write it, in any of the usual ways to par
     CHECK(minor("1'234.50") == 123450);
     CHECK(minor("1’234.50") == 123450);
     CHECK(minor("12 250") == 1225000);
+    CHECK(minor("12,-") == 1200);
+    CHECK(minor("12.–") == 1200);
+    CHECK(minor("12,— €") == 1200);
+    CHECK(minor("1.234,--") == 123400);
+    CHECK(minor("1'234.-") == 123400);
+    CHECK(minor("1,234.–") == 123400);
     CHECK(minor("1,234,567") == 123456700);
     CHECK(minor("0.1") == 10);
     CHECK(minor(".50") == 50);
@@ -90,9 +96,9 @@ TEST_CASE("Whether one sign parts thousands is told by what the person has befor
 TEST_CASE("An amount may say which sign its writer has before decimals")
 {
     using enum DecimalSign;
-    for (const auto *text : {"1.234,50", "0,95 USD", "12,5", "1.234.567", "0,125"})
+    for (const auto *text : {"1.234,50", "0,95 USD", "12,5", "1.234.567", "0,125", "1.234,-"})
         CHECK(decimalSignIn(text) == Comma);
-    for (const auto *text : {"1,234.50", "$0.95", "1'234.50", "1,234,567"})
+    for (const auto *text : {"1,234.50", "$0.95", "1'234.50", "1,234,567", "12.–"})
         CHECK(decimalSignIn(text) == Point);
     for (const auto *text : {"1,234", "1.234 €", "12", "", "12.03.2026", "free"})
         CHECK(decimalSignIn(text) == Unknown);
@@ -100,6 +106,8 @@ TEST_CASE("An amount may say which sign its writer has before decimals")
 
 TEST_CASE("What is no amount is told in one sentence")
 {
+    CHECK(why("12-") == "“12-” is no amount; write it like 12.50.");
+    CHECK(why(",-") == "“,-” is no amount; write it like 12.50.");
     CHECK(why("-20") == "“-20” is below zero: amounts are of what was paid.");
     CHECK(why("EUR -20") == "“EUR -20” is below zero: amounts are of what was paid.");
     CHECK(why("twelve") == "“twelve” is no amount; write it like 12.50.");

@@ -2,7 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvPrices.h"
 
+#include "core/exchange/csv/CsvImport.h"
+#include "tests/support/ProjectBuilder.h"
+
 #include <catch2/catch.hpp>
+
+#include <cstdint>
 
 using namespace lastrivet;
 using namespace lastrivet::exchange;
@@ -84,6 +89,24 @@ TEST_CASE("A whole number whose currency nobody knows is not taken for minor uni
     rewritePrices(table, columns, "");
     CHECK(table.rows[0][2] == "12 ?");
     CHECK(table.rows[1][2] == "-12 ?");
+    CHECK(english(table.refusals.at({0, 2})) ==
+          "“12” names no currency; write it behind, in three letters.");
+}
+
+TEST_CASE("A price that may be read in two ways is refused with both of them")
+{
+    auto table = read("name;quantity;Price\nMotor;1;1.789\nNut;1;12\n");
+    auto columns = columnsByHeader(table, RecordType::PartLine);
+    rewritePrices(table, columns, "EUR");
+    const test::ProjectBuilder project;
+    std::int64_t last = 1000;
+    const auto plan = planCsv(table, RecordType::PartLine, columns, project.records,
+                              project.profile, [&last] { return ++last; });
+    REQUIRE(plan.rows.size() == 2);
+    REQUIRE(plan.rows[0].errors.size() == 1);
+    CHECK(english(plan.rows[0].errors[0].what) ==
+          "“1.789” may be 1789 or 1.789; write 1789 when that is meant.");
+    CHECK(plan.rows[1].errors.empty());
 }
 
 TEST_CASE("A list with other columns lacks what a packing line must have")
