@@ -73,6 +73,19 @@ Numbers numbersOf(const Envelope &envelope)
     return numbersIn(envelope);
 }
 
+Numbers numbersOf(const Equipment &equipment, Units unknown)
+{
+    Numbers numbers{
+        {equipment.weight_unit.value_or(unknown.weight), equipment.arm_unit.value_or(unknown.arm)},
+        {},
+        {}};
+    if (equipment.weight && equipment.weight_unit)
+        numbers.weights.push_back(*equipment.weight);
+    if (equipment.arm && equipment.arm_unit)
+        numbers.arms.push_back(*equipment.arm);
+    return numbers;
+}
+
 void convertNumbers(Weighing &weighing, Units from)
 {
     convert(weighing, from);
@@ -86,6 +99,14 @@ void convertNumbers(LoadingCase &loading, Units from)
 void convertNumbers(Envelope &envelope, Units from)
 {
     convert(envelope, from);
+}
+
+void convertNumbers(Equipment &equipment, Units from)
+{
+    if (equipment.weight && equipment.weight_unit)
+        equipment.weight = converted(*equipment.weight, from.weight, *equipment.weight_unit);
+    if (equipment.arm && equipment.arm_unit)
+        equipment.arm = converted(*equipment.arm, from.arm, *equipment.arm_unit);
 }
 
 } // namespace lastrivet::balance

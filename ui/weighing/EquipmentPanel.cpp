@@ -17,6 +17,8 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -140,6 +142,8 @@ void EquipmentPanel::startNew()
 void EquipmentPanel::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
+    if (std::exchange(m_unitChoice->isChosen, false))
+        askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
 }
 
 void EquipmentPanel::setReport(const packet::WeightReport &report)

@@ -4,8 +4,11 @@
 
 #include "core/packet/WeightReport.h"
 #include "core/project/Project.h"
+#include "ui/weighing/UnitChange.h"
 
 #include <QWidget>
+
+#include <memory>
 
 class QLabel;
 class QPushButton;
@@ -46,6 +49,7 @@ private:
     RowListView *m_list;
     QPushButton *m_new;
     RecordForm *m_form;
+    std::shared_ptr<UnitChoice> m_unitChoice = unitChoice(*m_form);
     ActLine *m_ask;
     QPushButton *m_withdraw;
 };

@@ -77,6 +77,17 @@ ActLine::Question convertQuestion(const QString &words, RecordRef record)
 }
 
 template <class Record>
+balance::Numbers numbersBefore(const Record &before, const balance::Numbers &)
+{
+    return balance::numbersOf(before);
+}
+
+balance::Numbers numbersBefore(const Equipment &before, const balance::Numbers &after)
+{
+    return balance::numbersOf(before, after.units);
+}
+
+template <class Record>
 void askAbout(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
               Id<Record> id)
 {
@@ -85,8 +96,8 @@ void askAbout(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNo
     if (!before || !after)
         return;
     const RecordRef record{Record::type, id.value()};
-    const balance::Numbers was = balance::numbersOf(*before);
     const balance::Numbers asked = balance::numbersOf(*after);
+    const balance::Numbers was = numbersBefore(*before, asked);
     const bool isAskedStill =
         !choice.words.isEmpty() && ask.askedWords() == choice.words && choice.asked == was;
     const balance::Units from = isAskedStill ? choice.from : was.units;
@@ -137,6 +148,12 @@ void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const Chan
                   Id<Envelope> envelope)
 {
     askAbout(session, ask, choice, notice, envelope);
+}
+
+void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
+                  Id<Equipment> equipment)
+{
+    askAbout(session, ask, choice, notice, equipment);
 }
 
 } // namespace lastrivet::ui

@@ -37,5 +37,8 @@ void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const Chan
                   Id<LoadingCase> loading);
 void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
                   Id<Envelope> envelope);
+/// Of equipment a unit that was not known before changes nothing.
+void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
+                  Id<Equipment> equipment);
 
 } // namespace lastrivet::ui

@@ -93,6 +93,22 @@ TEST_CASE(
     CHECK_FALSE(envelope.lemac.has_value());
 }
 
+TEST_CASE("Of equipment the numbers that have a unit are converted")
+{
+    Equipment battery;
+    battery.weight = 22;
+    battery.arm = 70;
+    battery.arm_unit = ArmUnit::Inches;
+    CHECK(numbersOf(battery).weights.empty());
+    CHECK(numbersOf(battery).arms == std::vector<double>{70});
+    CHECK(numbersOf(battery, {WeightUnit::Pounds, ArmUnit::Millimetres}).units ==
+          Units{WeightUnit::Pounds, ArmUnit::Inches});
+    battery.arm_unit = ArmUnit::Millimetres;
+    convertNumbers(battery, {WeightUnit::Pounds, ArmUnit::Inches});
+    CHECK(*battery.weight == 22);
+    CHECK(*battery.arm == Approx(70 * 25.4));
+}
+
 TEST_CASE("A weighing on three scales comes to the handbook's empty weight")
 {
     const auto empty = weighed(handbookWeighing());
