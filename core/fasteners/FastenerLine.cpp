@@ -7,6 +7,7 @@
 #include "core/base/Trimmed.h"
 #include "core/base/TypedNumber.h"
 #include "core/fasteners/SpokenWords.h"
+#include "core/fasteners/ThreadText.h"
 #include "core/fasteners/TorqueProposal.h"
 #include "core/fasteners/TorqueUnits.h"
 
@@ -142,9 +143,11 @@ std::size_t endOfThread(std::string_view words)
 
 bool takeThread(Spoken &spoken, std::string_view chunk)
 {
-    const auto end = endOfThread(chunk);
-    const auto word = chunk.substr(0, end);
-    const auto rest = withoutSeries(trimmed(chunk.substr(end)));
+    const std::string joined = withThreadInOneWord(chunk);
+    const std::string_view words = joined;
+    const auto end = endOfThread(words);
+    const auto word = words.substr(0, end);
+    const auto rest = withoutSeries(trimmed(words.substr(end)));
     if (!isThread(word) || (!rest.empty() && !takeNut(spoken, rest)))
         return false;
     spoken.fastener.thread = word;

@@ -71,6 +71,30 @@ TEST_CASE("A thread keeps its torques whether its series stands behind a blank o
     CHECK(read("tank, M2-T20, m2-t20, R-28UNF").hardware == "M2-T20, m2-t20, R-28UNF");
 }
 
+TEST_CASE("A thread is one with blanks in it, and a bolt's length is none")
+{
+    for (const auto *thread : {"1/4 - 28", "1/4 -28", "1/4–28", "1/4 - 28 UNF-3A"}) {
+        INFO(thread);
+        const auto bolt = read("hinge, " + std::string(thread));
+        CHECK(bolt.thread == "1/4-28");
+        CHECK(bolt.hardware.empty());
+        CHECK(read("hinge, " + std::string(thread) + " shear").torque_max == 40.0);
+    }
+    for (const auto *thread : {"No. 10-32", "no 10 - 32", "Nr. 10-32", "# 10-32", "10-32"})
+        CHECK(read("hinge, " + std::string(thread)).thread == "10-32");
+    CHECK(read("hinge, #10-32").thread == "#10-32");
+    for (const auto *thread : {"M6 x 1", "m6 × 1", "M6X1", "M6x1"}) {
+        INFO(thread);
+        const auto bolt = read("hinge, " + std::string(thread) + ", 8-10 N-m");
+        CHECK(bolt.thread == "M6x1");
+        CHECK(bolt.hardware.empty());
+    }
+    CHECK(read("hinge, M10 x 1,25, 35-40 N-m").thread == "M10x1.25");
+    const auto screw = read("hinge, M6, M6 x 20, 8-10 N-m");
+    CHECK(screw.thread == "M6");
+    CHECK(screw.hardware == "M6 x 20");
+}
+
 TEST_CASE("A shear nut is one in the words of all three languages, and no hardware")
 {
     for (const auto *words : {"shear nut", "in shear", "Schermutter", "auf Scherung",
