@@ -215,12 +215,31 @@ std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment tod
     return day ? std::optional(DayRead{*day, 1 + partOfDay(words, first + 1)}) : std::nullopt;
 }
 
+std::optional<DayRead> withShortYear(const DayRead &read, const Words &words, std::size_t first,
+                                     Moment today)
+{
+    constexpr std::size_t digits = 2;
+    const std::size_t behind = first + read.words;
+    const bool isMonthDay =
+        read.words == 2 && (isMonthName(words[first]) || isMonthName(words[first + 1]));
+    if (!isMonthDay || behind >= words.size() || words[behind].size() != digits)
+        return std::nullopt;
+    const auto yearNumber = yearOf(words[behind], today);
+    if (!yearNumber)
+        return std::nullopt;
+    const year_month_day date{read.day.day()};
+    const auto day = dayOf(*yearNumber, int(unsigned(date.month())), int(unsigned(date.day())));
+    return day ? std::optional(DayRead{*day, 3}) : std::nullopt;
+}
+
 std::optional<Moment> parseDayText(std::string_view text, Moment today)
 {
     const auto words = foldedWords(text);
     if (words.empty())
         return std::nullopt;
-    const auto read = readDay(words, 0, today);
+    auto read = readDay(words, 0, today);
+    if (const auto dated = read ? withShortYear(*read, words, 0, today) : std::nullopt)
+        read = dated;
     return read && read->words == words.size() ? std::optional(read->day) : std::nullopt;
 }
 

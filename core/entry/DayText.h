@@ -24,6 +24,12 @@ struct DayRead {
 std::optional<DayRead> readDay(const std::vector<std::string> &words, std::size_t first,
                                Moment today);
 
+/// A day and month, as `readDay` read them, with the year of two digits behind them: "3 Mar 25".
+/// Only whoever knows what follows can tell that it is no count: "3 Mar 25 rivets". Empty when no
+/// such number is there.
+std::optional<DayRead> withShortYear(const DayRead &read, const std::vector<std::string> &words,
+                                     std::size_t first, Moment today);
+
 /// The same for a whole text; empty when anything is left over.
 std::optional<Moment> parseDayText(std::string_view text, Moment today);
 

@@ -36,6 +36,7 @@ private:
     LengthRead lengthAt(std::size_t i) const;
     std::size_t takeDuration(std::size_t i);
     std::size_t takeDay(std::size_t i);
+    bool isYear(std::size_t i) const;
     std::size_t takeClock(std::size_t i);
     std::size_t takePeople(std::size_t i);
     std::size_t behindName(std::size_t next, std::size_t end) const;

@@ -64,14 +64,29 @@ std::size_t EntryParser::takeDuration(std::size_t i)
     return length.words;
 }
 
+/// Whether the number behind a day is its year, by what follows: "3 Mar 25 LA" and "3 Mar 25:
+/// swept", but not "3 Mar 25 rivets".
+bool EntryParser::isYear(std::size_t i) const
+{
+    const auto &words = m_words.allFolded();
+    if (m_finder.longestExact(words, i).part)
+        return false;
+    const std::size_t next = i + 1;
+    return next == m_words.count() || m_words.colon() == i ||
+           m_finder.longestExact(words, next).part || lengthAt(next).words > 0;
+}
+
 std::size_t EntryParser::takeDay(std::size_t i)
 {
     const std::size_t before = words::isOneOf(m_words.folded(i), words::on) ? 1 : 0;
     if (i + before >= m_words.count())
         return 0;
-    const auto read = readDay(m_words.allFolded(), i + before, m_now);
+    auto read = readDay(m_words.allFolded(), i + before, m_now);
     if (!read)
         return 0;
+    if (const auto dated = withShortYear(*read, m_words.allFolded(), i + before, m_now);
+        dated && !after(dated->day, m_now) && isYear(i + before + read->words))
+        read = dated;
     const bool keepsTime = m_session.began->hasTime() && !read->day.hasTime();
     constexpr std::chrono::days aYear{366};
     const std::string &word = m_words.folded(i + before);

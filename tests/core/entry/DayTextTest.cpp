@@ -26,6 +26,8 @@ TEST_CASE("A day is read as people say it, never later than today")
     CHECK(read("15 Mar") == "2025-03-15");
     CHECK(read("Mar 3") == "2026-03-03");
     CHECK(read("3 march 2024") == "2024-03-03");
+    CHECK(read("3 Mar 24") == "2024-03-03");
+    CHECK(read("Dec 20 98") == "1998-12-20");
     CHECK(read("29 Feb") == "2024-02-29");
     CHECK(read("2026-01-31") == "2026-01-31");
     CHECK(read("2026-01-31T17:05") == "2026-01-31T17:05");
