@@ -240,36 +240,6 @@ TEST_CASE("New equipment has the units of the weighing, and a record is shown wh
     test::picture(shown.view, 1120, 640, "weighing-equipment");
 }
 
-TEST_CASE("When another unit is chosen for equipment, its numbers are converted on demand")
-{
-    Shown shown;
-    shown.session->change(QStringLiteral("Equipment"), [&](Edit &edit) {
-        Equipment battery;
-        battery.name = "Battery";
-        battery.weight = 22;
-        edit.put(battery);
-    });
-    const auto battery = [&] { return *shown.session->records()->equipment.begin(); };
-    const auto choose = [&](const QString &unit) {
-        QComboBox &units = test::choice(shown.view, QStringLiteral("Weight unit"));
-        const int place = units.findData(unit);
-        units.setCurrentIndex(place);
-        Q_EMIT units.activated(place);
-    };
-    const auto isAsked = [&] {
-        return test::button(shown.view, QStringLiteral("Convert the numbers")) != nullptr;
-    };
-    REQUIRE(shown.view.showRecord({RecordType::Equipment, battery().id.value()}));
-    choose(QStringLiteral("lb"));
-    REQUIRE(battery().weight_unit == WeightUnit::Pounds);
-    CHECK_FALSE(isAsked());
-    choose(QStringLiteral("kg"));
-    REQUIRE(isAsked());
-    test::press(shown.view, QStringLiteral("Convert the numbers"));
-    CHECK(*battery().weight == Approx(22 * 0.45359237));
-    CHECK_FALSE(isAsked());
-}
-
 TEST_CASE("The list of equipment marks the piece whose fields stand beside it")
 {
     Shown shown;
