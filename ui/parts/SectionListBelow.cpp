@@ -3,6 +3,7 @@
 #include "ui/parts/SectionActsBar.h"
 #include "ui/parts/SectionAside.h"
 #include "ui/parts/SectionList.h"
+#include "ui/parts/StepMoves.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/RowMenu.h"
 
@@ -97,6 +98,13 @@ void SectionList::offerKeys(QMenu &menu)
         for (const SectionKey &key : m_section->keys())
             RowMenu::addLine(menu, QCoreApplication::translate("Section", key.title),
                              QKeySequence(key.key), true, [this, key] { runKey(key.key); });
+    }
+    if (m_section->type == RecordType::Step) {
+        const auto records = m_session.records();
+        RowMenu::addLine(menu, tr("Move up"), QKeySequence(Qt::ALT | Qt::Key_Up),
+                         canMoveByKey(*records, chosen(), -1), [this] { moveUp(); });
+        RowMenu::addLine(menu, tr("Move down"), QKeySequence(Qt::ALT | Qt::Key_Down),
+                         canMoveByKey(*records, chosen(), 1), [this] { moveDown(); });
     }
     RowMenu::addLine(menu, tr("Withdraw what is chosen"), QKeySequence::Delete, true,
                      [this] { withdrawChosen(); });

@@ -10,6 +10,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <optional>
 
 namespace lastrivet::ui {
 
@@ -23,6 +24,34 @@ QString tr(const char *text)
 QString nameOf(const Records &records, Id<Step> step)
 {
     return shortName(records, {RecordType::Step, step.value()});
+}
+
+std::vector<Id<Step>> idsOf(const std::vector<RecordRef> &steps)
+{
+    std::vector<Id<Step>> ids;
+    for (const RecordRef &step : steps)
+        ids.push_back(Id<Step>{step.id});
+    return ids;
+}
+
+/// The step before which those go that are moved one place up or down, no step at the end; empty
+/// where they are at that end already.
+std::optional<Id<Step>> goalOf(const Records &records, const std::vector<Id<Step>> &moved, int by)
+{
+    const Step *front = moved.empty() ? nullptr : records.find(moved.front());
+    if (!front)
+        return std::nullopt;
+    const auto order = steps::stepsOf(records, front->component_id);
+    const auto placeOf = [&](Id<Step> step) { return std::ranges::find(order, step); };
+    if (by < 0) {
+        const auto first = placeOf(moved.front());
+        return first != order.begin() && first != order.end() ? std::optional(*(first - 1))
+                                                              : std::nullopt;
+    }
+    const auto last = placeOf(moved.back());
+    if (last == order.end() || last + 1 == order.end())
+        return std::nullopt;
+    return last + 2 == order.end() ? Id<Step>{} : *(last + 2);
 }
 
 } // namespace
@@ -49,24 +78,14 @@ bool moveStepsByPerson(Session &session, const std::vector<Id<Step>> &steps, Id<
 
 void moveStepsByKey(Session &session, const std::vector<RecordRef> &steps, int by)
 {
-    std::vector<Id<Step>> moved;
-    for (const RecordRef &step : steps)
-        moved.push_back(Id<Step>{step.id});
-    if (moved.empty())
-        return;
-    const auto records = session.records();
-    const auto order = steps::stepsOf(*records, records->find(moved.front())->component_id);
-    const auto placeOf = [&](Id<Step> step) { return std::ranges::find(order, step); };
-    if (by < 0) {
-        const auto first = placeOf(moved.front());
-        if (first != order.begin() && first != order.end())
-            moveStepsByPerson(session, moved, *(first - 1));
-        return;
-    }
-    const auto last = placeOf(moved.back());
-    if (last == order.end() || last + 1 == order.end())
-        return;
-    moveStepsByPerson(session, moved, last + 2 == order.end() ? Id<Step>{} : *(last + 2));
+    const auto moved = idsOf(steps);
+    if (const auto goal = goalOf(*session.records(), moved, by))
+        moveStepsByPerson(session, moved, *goal);
+}
+
+bool canMoveByKey(const Records &records, const std::vector<RecordRef> &steps, int by)
+{
+    return goalOf(records, idsOf(steps), by).has_value();
 }
 
 bool orderByPerson(Session &session, Id<Step> earlier, Id<Step> later)

@@ -6,6 +6,10 @@
 
 #include <vector>
 
+namespace lastrivet {
+struct Records;
+} // namespace lastrivet
+
 namespace lastrivet::ui {
 
 class Session;
@@ -15,6 +19,8 @@ class Session;
 bool moveStepsByPerson(Session &session, const std::vector<Id<Step>> &steps, Id<Step> before);
 /// One place up or down.
 void moveStepsByKey(Session &session, const std::vector<RecordRef> &steps, int by);
+/// Whether that would move them.
+bool canMoveByKey(const Records &records, const std::vector<RecordRef> &steps, int by);
 /// Makes `later` wait for `earlier`; says why not when it already is the other way round.
 bool orderByPerson(Session &session, Id<Step> earlier, Id<Step> later);
 

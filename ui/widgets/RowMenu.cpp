@@ -43,6 +43,26 @@ void showKeys(QAction &line, const QKeySequence &keys)
     line.setShortcutVisibleInContextMenu(true);
 }
 
+/// Keeps what is typed while a menu is open from the keys of the list, which has the keyboard all
+/// the while: F would mark a squawk behind the menu as fixed.
+class MenuKeys final : public QObject {
+public:
+    explicit MenuKeys(QMenu &menu)
+        : QObject(&menu)
+    {
+        menu.installEventFilter(this);
+    }
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override
+    {
+        if (event->type() != QEvent::ShortcutOverride)
+            return QObject::eventFilter(watched, event);
+        event->accept();
+        return true;
+    }
+};
+
 } // namespace
 
 RowMenu::RowMenu(QAbstractItemView &list)
@@ -149,6 +169,7 @@ void RowMenu::open(const QModelIndex &row, const QPoint &place)
     if (!choose(row))
         return;
     auto *menu = new QMenu(&m_list);
+    new MenuKeys(*menu);
     connect(menu, &QMenu::aboutToHide, menu, &QObject::deleteLater);
     for (const Fill &fill : m_fills)
         fill(*menu);

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/squawks/SquawkActForm.h"
 #include "ui/widgets/RowMenu.h"
+#include "core/steps/StepOrder.h"
 
 #include "tests/ui/daylog/LogWindow.h"
 #include "tests/ui/parts/PartsWindow.h"
@@ -84,6 +86,43 @@ TEST_CASE("The menu of a squawk has what its buttons do, with the keys, and does
     choose(*menu, QStringLiteral("Mark as fixed"));
     window.enter("Correction", "Drilled out");
     CHECK(window.squawk("1").fixed_on);
+}
+
+TEST_CASE("What is typed while a menu is open does not reach the list behind it")
+{
+    SquawksWindow window;
+    auto &squawks = list(window.page, QStringLiteral("Squawks"));
+    squawks.setFocus();
+    QMenu *menu = askAt(squawks, 0);
+    REQUIRE(menu);
+    QTest::keyClick(menu, Qt::Key_F);
+    QTest::keyClick(menu, Qt::Key_Delete);
+    const auto *form = window.page.findChild<ui::SquawkActForm *>();
+    CHECK_FALSE((form && form->isVisible()));
+    CHECK_FALSE(says(window.page, QStringLiteral("will count nowhere any more")));
+    CHECK(shownMenu() == menu);
+    menu->close();
+    window.page.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&window.page));
+    squawks.setFocus();
+    QTest::keyClick(&squawks, Qt::Key_F);
+    form = window.page.findChild<ui::SquawkActForm *>();
+    REQUIRE(form);
+    CHECK(form->isVisible());
+}
+
+TEST_CASE("The steps of a part are put in another order from their menu, too")
+{
+    PartsWindow window;
+    const auto order = [&] { return steps::stepsOf(*window.records(), window.workshop.bay); };
+    REQUIRE(order().size() == 2);
+    const Id<Step> first = order().front();
+    window.show({RecordType::Step, first.value()});
+    QMenu *menu = askAt(window.list(), window.list().currentIndex().row());
+    REQUIRE(menu);
+    CHECK_FALSE(isOffered(*menu, QStringLiteral("Move up")));
+    choose(*menu, QStringLiteral("Move down"));
+    CHECK(order().back() == first);
 }
 
 TEST_CASE("Shift+F10 and the Menu key ask about the row that the keyboard is at")
