@@ -107,7 +107,8 @@ void MainWindow::buildGoMenu()
     QMenu &menu = *menuBar()->addMenu(tr("&Go"));
     for (const PageDescription &page : pageList()) {
         const auto keys = QKeySequence(Qt::CTRL | Qt::Key(page.key().unicode()));
-        auto *action = add(menu, page.name(), keys, [this, id = page.id] { m_view->open(id); });
+        auto *action =
+            add(menu, page.name(), keys, [this, id = page.id] { m_view->comeBackTo(id); });
         if (const QKeySequence same = onFrenchKeyboard(page.key()); !same.isEmpty())
             action->setShortcuts({keys, same});
         action->setIcon(m_surroundings.theme.icon(page.icon));

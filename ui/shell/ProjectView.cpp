@@ -78,9 +78,12 @@ void ProjectView::build()
     layout->setSpacing(0);
     layout->addWidget(m_rail);
     layout->addLayout(right, 1);
-    connect(m_rail, &Rail::chosen, this, &ProjectView::open);
+    connect(m_rail, &Rail::chosen, this, &ProjectView::comeBackTo);
     connect(m_rail, &Rail::passed, this, &ProjectView::showPage);
-    connect(m_rail, &Rail::entered, this, &ProjectView::focusPage);
+    connect(m_rail, &Rail::entered, this, [this] {
+        if (!focusWhereItWas(page(m_current).focusWidget()))
+            focusPage();
+    });
 }
 
 void ProjectView::connectSession()
@@ -113,6 +116,23 @@ void ProjectView::open(PageId id)
 {
     showPage(id);
     focusPage();
+}
+
+void ProjectView::comeBackTo(PageId id)
+{
+    const Page *before = m_pages[std::size_t(id)];
+    const QPointer<QWidget> last = before && id != m_current ? before->focusWidget() : nullptr;
+    showPage(id);
+    if (!focusWhereItWas(last))
+        focusPage();
+}
+
+bool ProjectView::focusWhereItWas(const QPointer<QWidget> &last)
+{
+    if (!last || !last->isVisible() || !last->isEnabled() || last->focusPolicy() == Qt::NoFocus)
+        return false;
+    last->setFocus();
+    return true;
 }
 
 void ProjectView::showPage(PageId id)

@@ -43,6 +43,9 @@ public:
     Page &page(PageId id);
     /// Shows the page and gives it the focus.
     void open(PageId id);
+    /// The same for a person who goes through the pages: the keyboard goes back to where it was on
+    /// that page, if that is still there. On the page that is shown it goes to its beginning.
+    void comeBackTo(PageId id);
     /// The pages that were made so far; the one that is shown comes first.
     std::vector<Page *> pages() const;
     /// The form that lies over the pages; null when none was opened yet.
@@ -76,6 +79,8 @@ protected:
 
 private:
     void build();
+    /// True where the keyboard was on the page before, and can be again.
+    static bool focusWhereItWas(const QPointer<QWidget> &last);
     void connectSession();
     void showPage(PageId id);
     void showJournal(const JournalCall &call);

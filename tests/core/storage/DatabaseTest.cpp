@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/base/Tongue.h"
 #include "core/storage/Database.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/storage/Integrity.h"
 #include "core/storage/Migration.h"
 #include "core/storage/Opening.h"

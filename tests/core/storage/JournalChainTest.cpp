@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/base/Message.h"
 #include "core/storage/Journal.h"
+
+#include "core/base/Message.h"
 
 #include <catch2/catch.hpp>
 

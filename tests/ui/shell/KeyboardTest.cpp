@@ -24,6 +24,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QLineEdit>
+#include <QListView>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -74,6 +75,32 @@ TEST_CASE("At the end of the rail an arrow leads nowhere, and Enter into the pag
     QTest::keyClick(buttons[0], Qt::Key_Return);
     REQUIRE(opened.window.focusWidget());
     CHECK(opened.view().page(PageId::Today).isAncestorOf(opened.window.focusWidget()));
+}
+
+TEST_CASE("A page's key leads back to where the keyboard was on it, as long as that is there")
+{
+    Opened opened;
+    const auto press = [&](Qt::Key key) {
+        QTest::keyClick(&opened.window, key, Qt::ControlModifier);
+        QCoreApplication::processEvents();
+    };
+    press(Qt::Key_3);
+    REQUIRE(opened.view().current() == PageId::Log);
+    const QWidget *first = opened.window.focusWidget();
+    QListView &entries = test::list(opened.view().page(PageId::Log), QStringLiteral("Log entries"));
+    REQUIRE(first != &entries);
+    entries.setFocus();
+    press(Qt::Key_4);
+    REQUIRE(opened.view().current() == PageId::Squawks);
+    press(Qt::Key_3);
+    CHECK(opened.window.focusWidget() == &entries);
+    press(Qt::Key_3);
+    CHECK(opened.window.focusWidget() == first);
+    entries.setFocus();
+    press(Qt::Key_4);
+    entries.setEnabled(false);
+    press(Qt::Key_3);
+    CHECK(opened.window.focusWidget() == first);
 }
 
 TEST_CASE("The sheet of keys tells the page's own keys, too")

@@ -1,9 +1,8 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/squawks/SquawkActForm.h"
 #include "ui/widgets/RowMenu.h"
-#include "core/steps/StepOrder.h"
 
+#include "core/steps/StepOrder.h"
 #include "tests/ui/daylog/LogWindow.h"
 #include "tests/ui/parts/PartsWindow.h"
 #include "tests/ui/support/ClosingsWindow.h"
@@ -13,6 +12,7 @@
 #include "tests/ui/support/StoresWindow.h"
 #include "ui/closings/ClosingBoard.h"
 #include "ui/closings/PacketForm.h"
+#include "ui/squawks/SquawkActForm.h"
 #include "ui/stores/DeliveryBoard.h"
 #include "ui/widgets/RowListView.h"
 
