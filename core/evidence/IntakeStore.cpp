@@ -3,6 +3,7 @@
 #include "core/evidence/IntakeStore.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/evidence/MediaFile.h"
 #include "core/project/Project.h"
 
@@ -94,7 +95,7 @@ IntakeReport refused(const Batch &batch, const Refusal &refusal)
     for (const PreparedFile &file : batch)
         report.failures.push_back(
             {file.source,
-             {"{0} was not taken in. {1}", {shownName(file.source), english(refusal)}}});
+             {"{0} was not taken in. {1}", {shownName(file.source), nested(messageOf(refusal))}}});
     return report;
 }
 

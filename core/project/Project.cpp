@@ -3,13 +3,16 @@
 #include "core/project/Project.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/evidence/files/NewFile.h"
 #include "core/profiles/ProfileJson.h"
 #include "core/project/ProjectImplementation.h"
 #include "core/storage/JournalChanges.h"
 #include "core/storage/LocalState.h"
 
+#include <string_view>
 #include <system_error>
+#include <utility>
 
 namespace lastrivet {
 
@@ -29,11 +32,29 @@ std::shared_ptr<const Records> firstRecords(ProjectFacts facts, const Profile &p
         first->project.profile = profile.id;
     first->profile_copy = profile.json.empty() ? profileJson(profile) : profile.json;
     if (auto wrong = violations(*first, profile); !wrong.empty())
-        throw UnreadableInput(english(Refusal{std::move(wrong), {}}));
+        throw UnreadableInput(messageOf(Refusal{std::move(wrong), {}}));
     return first;
 }
 
 } // namespace
+
+Message messageOf(const Refusal &refusal)
+{
+    constexpr std::string_view places = "{0} {1} {2} {3} {4} {5} {6} {7}";
+    // A place and the blank behind it.
+    constexpr std::size_t each = 4;
+    constexpr std::size_t mostPlaces = (places.size() + 1) / each;
+    std::vector<std::string> sentences;
+    if (!refusal.message.pattern.empty())
+        sentences.push_back(nested(refusal.message));
+    for (const Violation &violation : refusal.violations) {
+        if (sentences.size() < mostPlaces)
+            sentences.push_back(nested(violation.message));
+    }
+    if (sentences.empty())
+        return {};
+    return {places.substr(0, sentences.size() * each - 1), std::move(sentences)};
+}
 
 std::string english(const Refusal &refusal)
 {

@@ -43,7 +43,9 @@ struct Refusal {
     Message message;
 };
 
-/// In English, one sentence per reason, joined by spaces.
+/// One sentence per reason, joined by spaces, of the first eight.
+Message messageOf(const Refusal &refusal);
+/// In English, of all of them.
 std::string english(const Refusal &refusal);
 
 /// A project folder that is open: it is read by snapshots, and every change goes through `change`.

@@ -19,11 +19,11 @@ TOKEN = re.compile(
 WORDS_TOO = {"core/packet/InWords.cpp", "core/records/KindNames.cpp", "core/records/Noun.cpp",
              "core/readiness/Ledger.cpp", "core/readiness/Names.cpp", "core/readiness/Sentences.cpp"}
 # Developers' and machine texts: they stay English.
-NOT_SAID = ("core/answers/", "core/profiles/", "core/storage/ReadMe.cpp",
+NOT_SAID = ("core/answers/", "core/profiles/",
             "core/airframe/KindOfAircraft.cpp", "core/airframe/PlaceWords.cpp",
             "core/evidence/ReadableName.cpp", "core/fasteners/SpokenWords.cpp")
-# These hold the words of PDF; people read what they throw.
-ONLY_THROWN = ("ui/print/PdfFinish.cpp",)
+# Of these people read on the screen only what they throw: the words of PDF, a text in English.
+ONLY_THROWN = ("core/storage/ReadMe.cpp", "ui/print/PdfFinish.cpp")
 # … but for what the window says of a project and of profiles by itself.
 SAID = {"core/profiles/Citation.cpp", "core/profiles/ProfileDraft.cpp", "core/profiles/ProfileLibrary.cpp",
         "core/profiles/ProfileReader.cpp", "core/profiles/StrictJson.cpp"}
@@ -75,7 +75,7 @@ def core_patterns(root):
         for before, behind, text in literals(file.read_text(encoding="utf-8")):
             is_said = (THROWN.search(before) and re.match(r"\)|,\s*Unchanged::", behind)
                        or THROWN_MESSAGE.search(before))
-            if "throw" in before and not is_said:
+            if not is_said and ("throw" in before or name in ONLY_THROWN):
                 continue
             if MACHINE.search(before) or "{}" in text or "{:" in text or text.startswith("/"):
                 continue

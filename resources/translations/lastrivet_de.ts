@@ -8189,6 +8189,14 @@
         <source>{0} points are asked; {1} of them are named here, all of them under Readiness.</source>
         <translation>Gebeten wird um {0} Punkte; {1} davon sind hier genannt, alle unter „Stand“.</translation>
     </message>
+    <message>
+        <source>{0} could not be written.</source>
+        <translation>{0} ließ sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>{0} {1} {2} {3} {4} {5} {6} {7}</source>
+        <translation>{0} {1} {2} {3} {4} {5} {6} {7}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -8189,6 +8189,14 @@
         <source>{0} points are asked; {1} of them are named here, all of them under Readiness.</source>
         <translation>{0} points sont demandés&#xa0;; {1} d’entre eux sont nommés ici, tous sous «&#xa0;Préparation&#xa0;».</translation>
     </message>
+    <message>
+        <source>{0} could not be written.</source>
+        <translation>{0} n’a pas pu être écrit.</translation>
+    </message>
+    <message>
+        <source>{0} {1} {2} {3} {4} {5} {6} {7}</source>
+        <translation>{0} {1} {2} {3} {4} {5} {6} {7}</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

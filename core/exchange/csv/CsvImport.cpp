@@ -300,7 +300,7 @@ Result<CsvPlan, InputErrors> importCsv(Project &project, const CsvTable &table, 
             },
             ChangeKind::Import);
         if (!changed)
-            return InputErrors{{{}, {}, {"{0}", {english(changed.reason())}}}};
+            return InputErrors{{{}, {}, messageOf(changed.reason())}};
     } catch (const Refused &) {
         return plan.errors;
     }

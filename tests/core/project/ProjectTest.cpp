@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Tongue.h"
 #include "core/verify/Verification.h"
 #include "tests/support/TestProject.h"
 
@@ -279,4 +280,22 @@ TEST_CASE("A journal row tells record by record and field by field what changed"
     CHECK(fields["approximate"].to == "true");
     CHECK(fields["needs_access_to"].removed == std::vector{std::to_string(wing.value())});
     CHECK(fields["needs_access_to"].added == std::vector{std::to_string(tail.value())});
+}
+
+TEST_CASE("Why a change was not made is a sentence for each reason, in whichever language")
+{
+    const RecordRef step{RecordType::Step, 1};
+    const Refusal refusal{{{step, {"{0} lacks {1}.", {"Step 1", nested({"title", {}})}}},
+                           {step, {"{0} lacks {1}.", {"Step 2", nested({"title", {}})}}}},
+                          {}};
+    CHECK(english(messageOf(refusal)) == english(refusal));
+    CHECK(english(refusal) == "Step 1 lacks title. Step 2 lacks title.");
+    const Tongue german{[](std::string_view pattern) -> std::string {
+                            return pattern == "{0} lacks {1}." ? "{0}: {1} fehlt."
+                                   : pattern == "title"        ? "Titel"
+                                                               : std::string(pattern);
+                        },
+                        {}};
+    CHECK(said(messageOf(refusal), german) == "Step 1: Titel fehlt. Step 2: Titel fehlt.");
+    CHECK(english(messageOf(Refusal{{}, {"Nothing to undo.", {}}})) == "Nothing to undo.");
 }
