@@ -29,12 +29,15 @@ bool isDigitAt(std::string_view text, std::size_t at)
 /// "10-32" of "No. 10-32" and "# 10-32".
 std::string_view withoutNumberWord(std::string_view words)
 {
-    const std::string said = folded(words.substr(0, words.find_first_of(figures)));
+    const auto number = words.find_first_of(figures);
+    if (number == std::string_view::npos)
+        return words;
+    const std::string said = folded(words.substr(0, number));
     const std::string_view word = trimmed(said);
     // "#10-32" is in one word already.
     const bool isNumberWord = word == "no." || word == "no" || word == "nr." || word == "nr" ||
                               (word == "#" && said != word);
-    return isNumberWord ? words.substr(words.find_first_of(figures)) : words;
+    return isNumberWord ? words.substr(number) : words;
 }
 
 std::string withDashJoined(std::string words)

@@ -90,6 +90,7 @@ TEST_CASE("A thread is one with blanks in it, and a bolt's length is none")
         CHECK(bolt.hardware.empty());
     }
     CHECK(read("hinge, M10 x 1,25, 35-40 N-m").thread == "M10x1.25");
+    CHECK(read("hinge, no, nr., M, M x").hardware == "no, nr., M, M x");
     const auto screw = read("hinge, M6, M6 x 20, 8-10 N-m");
     CHECK(screw.thread == "M6");
     CHECK(screw.hardware == "M6 x 20");
