@@ -29,6 +29,7 @@ packet::JournalReport reportOfOne()
     row.seq = 1;
     row.who = "Berta Builder";
     row.label = "Bay made";
+    row.hash = std::string(64, 'a');
     const packet::JournalReport::Entry entry{
         row, *Moment::parse("2026-03-14T15:20"), {}, false, {}, {part}};
     return {{}, *Moment::parse("2026-03-14"), {}, 1, {entry}, {}};
