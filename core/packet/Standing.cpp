@@ -119,7 +119,8 @@ std::vector<Standing::RuleLine> rules(const Region &region, const Profile &profi
                                 entry.outcome,
                                 readiness::demandOf(entry.rule),
                                 readiness::countedBy(entry.rule, entry.looked_at),
-                                {}};
+                                {},
+                                entry.looked_at == 0};
         for (const readiness::Blocker &blocker : entry.blockers)
             line.findings.push_back({blocker.weight, readiness::sentence(blocker, records),
                                      readiness::clearedBy(blocker, records, profile),

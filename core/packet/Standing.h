@@ -63,6 +63,8 @@ struct Standing {
         Message demand;
         Message looked_at;
         std::vector<Finding> findings;
+        /// Nothing that the rule looks at is on record.
+        bool has_none = false;
     };
 
     Id<Closing> id;

@@ -7690,10 +7690,6 @@
         <translation>{0}: {1} bei {2}</translation>
     </message>
     <message>
-        <source>looked at: {0}</source>
-        <translation>angesehen: {0}</translation>
-    </message>
-    <message>
         <source>Bought engines, propellers, wheels, brakes, instruments and standard hardware count neither way.</source>
         <translation>Zugekaufte Motoren, Propeller, Räder, Bremsen, Instrumente und Normteile zählen für keine Seite.</translation>
     </message>
@@ -8196,6 +8192,22 @@
     <message>
         <source>{0} {1} {2} {3} {4} {5} {6} {7}</source>
         <translation>{0} {1} {2} {3} {4} {5} {6} {7}</translation>
+    </message>
+    <message>
+        <source>Nothing is left out: 1 row.</source>
+        <translation>Nichts ist weggelassen: 1 Zeile.</translation>
+    </message>
+    <message>
+        <source>on record: {0}</source>
+        <translation>verzeichnet: {0}</translation>
+    </message>
+    <message>
+        <source>{0}: 1 point</source>
+        <translation>{0}: 1 Punkt</translation>
+    </message>
+    <message>
+        <source>{0}: {1} points</source>
+        <translation>{0}: {1} Punkte</translation>
     </message>
 </context>
 <context>

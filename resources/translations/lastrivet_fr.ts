@@ -7690,10 +7690,6 @@
         <translation>{0}&#xa0;: {1} à {2}</translation>
     </message>
     <message>
-        <source>looked at: {0}</source>
-        <translation>examiné&#xa0;: {0}</translation>
-    </message>
-    <message>
         <source>Bought engines, propellers, wheels, brakes, instruments and standard hardware count neither way.</source>
         <translation>Les moteurs, hélices, roues, freins, instruments et pièces normalisées achetés ne comptent pour personne.</translation>
     </message>
@@ -8196,6 +8192,22 @@
     <message>
         <source>{0} {1} {2} {3} {4} {5} {6} {7}</source>
         <translation>{0} {1} {2} {3} {4} {5} {6} {7}</translation>
+    </message>
+    <message>
+        <source>Nothing is left out: 1 row.</source>
+        <translation>Rien n’est omis&#xa0;: 1 ligne.</translation>
+    </message>
+    <message>
+        <source>on record: {0}</source>
+        <translation>au dossier&#xa0;: {0}</translation>
+    </message>
+    <message>
+        <source>{0}: 1 point</source>
+        <translation>{0}&#xa0;: 1 point</translation>
+    </message>
+    <message>
+        <source>{0}: {1} points</source>
+        <translation>{0}&#xa0;: {1} points</translation>
     </message>
 </context>
 <context>

@@ -143,7 +143,8 @@ void drawJournal(Pages &pages, const packet::JournalReport &report)
                           {report.as_of.text()}));
     const QString filter = filterIn(words, report.filter);
     pages.text(filter.isEmpty()
-                   ? words.text("Nothing is left out: {0} rows.",
+                   ? words.text(report.rows_in_all == 1 ? "Nothing is left out: 1 row."
+                                                        : "Nothing is left out: {0} rows.",
                                 {words.number(std::int64_t(report.rows_in_all)).toStdString()})
                    : words.text("{0} of {1} rows; left out is what does not match: {2}.",
                                 {words.number(std::int64_t(report.entries.size())).toStdString(),

@@ -144,8 +144,12 @@ QString outcomeIn(const Wording &words, const Standing::RuleLine &line)
     if (line.findings.empty())
         return outcome + QStringLiteral(" (") + lookedAt + QLatin1Char(')');
     const std::string found = words.number(std::int64_t(line.findings.size())).toStdString();
-    return words.text("{0}: {1}", {outcome.toStdString(), found}) + QLatin1Char('\n') +
-           words.text("looked at: {0}", {lookedAt.toStdString()});
+    const QString points = line.findings.size() == 1
+                               ? words.text("{0}: 1 point", {outcome.toStdString()})
+                               : words.text("{0}: {1} points", {outcome.toStdString(), found});
+    return points + QLatin1Char('\n') +
+           (line.has_none ? words.text("nothing on record")
+                          : words.text("on record: {0}", {lookedAt.toStdString()}));
 }
 
 void addRule(Table &table, const Wording &words, const Standing::RuleLine &line)

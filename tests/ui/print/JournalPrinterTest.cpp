@@ -49,6 +49,7 @@ TEST_CASE("A printed journal sets its colons as the paper's language does")
     const QString english = textIn(QLocale::English);
     CHECK(english.contains(QStringLiteral("LW-B3: written down")));
     CHECK(english.contains(QStringLiteral(": Bay 3")));
+    CHECK(english.contains(QStringLiteral("Nothing is left out: 1 row.")));
     CHECK_FALSE(english.contains(QStringLiteral(" : ")));
     const QString french = textIn(QLocale::French);
     CHECK(french.contains(QStringLiteral("LW-B3 : ")));

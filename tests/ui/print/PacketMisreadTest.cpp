@@ -60,7 +60,13 @@ TEST_CASE("How many points a rule found is not taken for how many records it loo
     line.findings.push_back(
         {readiness::Weight::Must, {"{0}", {"Step: not done"}}, {"do it, or drop it", {}}, {}, {}});
     const QString text = printed();
-    CHECK(text.contains(QLatin1String("not met: 1 Every step")));
-    CHECK(text.contains(QLatin1String("looked at: 32 steps")));
+    CHECK(text.contains(QLatin1String("not met: 1 point Every step")));
+    CHECK(text.contains(QLatin1String("on record: 32 steps")));
     CHECK_FALSE(text.contains(QLatin1String("(32 steps)")));
+    line.findings.push_back(line.findings.front());
+    line.looked_at = {"{0} photographs", {"0"}};
+    line.has_none = true;
+    const QString none = printed();
+    CHECK(none.contains(QLatin1String("not met: 2 points")));
+    CHECK_FALSE(none.contains(QLatin1String("0 photographs")));
 }
