@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <system_error>
+#include <tuple>
 
 namespace lastrivet::exchange {
 
@@ -22,7 +23,7 @@ namespace fs = std::filesystem;
 bool isTooLong(const fs::path &file)
 {
     std::error_code error;
-    fs::symlink_status(file, error);
+    std::ignore = fs::symlink_status(file, error);
     return error == std::errc::filename_too_long;
 }
 

@@ -26,7 +26,7 @@ QString withoutTail(const std::string &hash)
 {
     if (hash.size() <= shownHashDigits)
         return asIs(hash);
-    return asIs(hash.substr(0, shownHashDigits) + "…");
+    return asIs(hash.substr(0, shownHashDigits)) + QStringLiteral("…");
 }
 
 Margins marginsOf(const Document &document, const Imprint &imprint, const Wording &wording)

@@ -180,7 +180,7 @@ void Session::reverse(std::int64_t seq, const QString &label)
 
 void Session::complain(const std::exception &fault)
 {
-    complain(inWords(fault.message()));
+    complain(inWords(messageOf(fault)));
 }
 
 const entry::PartFinder &Session::partFinder() const

@@ -70,7 +70,7 @@ TEST_CASE("A draft is refused in one sentence that names the place")
     draft.documents[2].source = "nobody";
     fault = whyNot(draft, ProfileLibrary::shipped());
     REQUIRE(fault);
-    CHECK(fault->sentence("Rules") ==
+    CHECK(english(fault->sentence("Rules")) ==
           "Rules: /documents/2/source \"nobody\" is none of the listed sources.");
 }
 
