@@ -6178,6 +6178,10 @@
         <translation>Alles davon steht unter „Stand“.</translation>
     </message>
     <message>
+        <source></source>
+        <translation>Alles davon steht im Teil „Stand“.</translation>
+    </message>
+    <message>
         <source>And {0} more: {1}</source>
         <translation>Und {0} weitere: {1}</translation>
     </message>

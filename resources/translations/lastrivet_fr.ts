@@ -6178,6 +6178,10 @@
         <translation>Tout est nommé sous «&#xa0;Préparation&#xa0;».</translation>
     </message>
     <message>
+        <source></source>
+        <translation>Tout est nommé dans la partie «&#xa0;Préparation&#xa0;».</translation>
+    </message>
+    <message>
         <source>And {0} more: {1}</source>
         <translation>Et {0} de plus&#xa0;: {1}</translation>
     </message>
