@@ -101,7 +101,20 @@ void VisitBoard::buildTable()
     header->setSectionResizeMode(VisitPlanModel::Title, QHeaderView::Stretch);
     header->setSectionResizeMode(VisitPlanModel::State, QHeaderView::ResizeToContents);
     header->setSectionResizeMode(VisitPlanModel::Work, QHeaderView::ResizeToContents);
-    header->setSectionResizeMode(VisitPlanModel::Open, QHeaderView::ResizeToContents);
+    header->setSectionResizeMode(VisitPlanModel::Open, QHeaderView::Fixed);
+}
+
+/// The last column has words as long as there are things in the way: the names of the closings, by
+/// which they are picked, are not cut for them.
+void VisitBoard::shareWidth()
+{
+    constexpr int shares = 5;
+    const QHeaderView &header = *m_table->header();
+    const int head = header.sectionSizeHint(VisitPlanModel::Open);
+    const auto &table = static_cast<const QAbstractItemView &>(*m_table);
+    const int wanted = table.sizeHintForColumn(VisitPlanModel::Open);
+    m_table->setColumnWidth(VisitPlanModel::Open,
+                            std::max(head, std::min(wanted, width() / shares)));
 }
 
 void VisitBoard::connectParts()
@@ -132,6 +145,7 @@ void VisitBoard::refresh()
         if (row == 0 || m_plan->closing(row) == chosen)
             m_table->setCurrentIndex(m_plan->index(row, VisitPlanModel::Title));
     }
+    shareWidth();
     refreshVisits();
     updateWords();
 }
@@ -222,6 +236,12 @@ void VisitBoard::keyPressEvent(QKeyEvent *event)
         Q_EMIT closingWanted(m_plan->closing(m_table->currentIndex().row()));
     else
         QWidget::keyPressEvent(event);
+}
+
+void VisitBoard::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    shareWidth();
 }
 
 } // namespace lastrivet::ui

@@ -41,11 +41,13 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void build();
     void buildTable();
     void connectParts();
+    void shareWidth();
     void refreshVisits();
     QString standing(const Inspection &visit) const;
     void updateWords();

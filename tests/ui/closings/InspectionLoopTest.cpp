@@ -24,6 +24,7 @@
 #include <QDir>
 #include <QFile>
 #include <QGuiApplication>
+#include <QHeaderView>
 #include <QImage>
 #include <QLineEdit>
 #include <QTest>
@@ -79,6 +80,18 @@ TEST_CASE("The plan says what one visit could cover, and a request is made from 
     CHECK(asked.kind == InspectionKind::PreCover);
     CHECK(asked.hold_point_ids == IdSet<HoldPoint>{loop.preCover(loop.workshop.aileronClosing)});
     CHECK(loop.page.inspection().isVisible());
+}
+
+TEST_CASE("In a narrow plan the names of closings are not cut for what else is in their way")
+{
+    Loop loop;
+    press(loop.page, QStringLiteral("Plan a visit"));
+    test::picture(loop.page, 860, 700, "visit-board-narrow");
+    const QTreeView &table = loop.page.visits().table();
+    const int head = table.header()->sectionSizeHint(VisitPlanModel::Open);
+    CHECK(table.columnWidth(VisitPlanModel::Open) <=
+          std::max(head, loop.page.visits().width() / 5));
+    CHECK(table.columnWidth(VisitPlanModel::Title) > 200);
 }
 
 TEST_CASE("Enter on a row of the plan opens its closing, and Esc leads back to the plan")
