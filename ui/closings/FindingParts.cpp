@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/FindingParts.h"
 
+#include <algorithm>
 #include <set>
 
 namespace lastrivet::ui {
@@ -21,14 +22,25 @@ std::vector<Id<Component>> partsWithin(const Records &records, const readiness::
         if (part && known.insert(part).second)
             parts.push_back(part);
     };
+    // What is filed on a part that a closing is on and does not hide would not keep it open.
     for (const auto id : closings) {
-        if (const Closing *closing = records.find(id))
+        const Closing *closing = records.find(id);
+        const auto *reached = answer.closing(id);
+        if (!closing)
+            continue;
+        if (reached && std::ranges::binary_search(reached->reach, closing->component_id))
             add(closing->component_id);
+        for (const auto part : closing->encloses)
+            add(part);
     }
     for (const auto id : closings) {
         const auto *closing = answer.closing(id);
         for (const auto part : closing ? closing->reach : IdSet<Component>{})
             add(part);
+    }
+    for (const auto id : closings) {
+        if (const Closing *closing = records.find(id))
+            add(closing->component_id);
     }
     if (!parts.empty() && parts.size() < mostParts)
         return parts;

@@ -9,8 +9,9 @@
 
 namespace lastrivet::ui {
 
-/// The parts that findings at these closings may be about: those that the closings are on, then
-/// what lies in their reach; all parts where that is too many to choose among, or none.
+/// The parts that findings at these closings may be about: those that the closings hide, the rest
+/// of their reach, and last those that they are on; all parts where that is too many to choose
+/// among, or none.
 std::vector<Id<Component>> partsWithin(const Records &records, const readiness::Answer &answer,
                                        const IdSet<Closing> &closings);
 

@@ -7,6 +7,7 @@
 #include "ui/closings/CloseForm.h"
 #include "ui/closings/ClosingView.h"
 #include "ui/closings/ClosingsPage.h"
+#include "ui/closings/FindingParts.h"
 #include "ui/closings/FindingRows.h"
 #include "ui/closings/InspectionView.h"
 #include "ui/closings/LedgerView.h"
@@ -151,6 +152,30 @@ TEST_CASE("One sheet signs several hold points, and its pasted lines become numb
     CHECK(loop.finding("4")->verify_by == SignerRole::Inspector);
     CHECK_FALSE(loop.finding("4")->note.empty());
     CHECK(loop.finding("3")->note.empty());
+}
+
+TEST_CASE("The part that is proposed for a finding lies in the reach of the closing looked at")
+{
+    Loop loop;
+    Id<Component> nose;
+    Id<Closing> closing;
+    loop.session->change(QStringLiteral("Nose"), [&](Edit &edit) {
+        Component part;
+        part.code = "LW-N";
+        part.name = "Left wing nose";
+        part.kind = ComponentKind::Part;
+        part.parent_id = loop.workshop.wing;
+        nose = edit.put(part);
+        Closing made;
+        made.component_id = loop.workshop.wing;
+        made.title = "Left wing, nose skin";
+        made.encloses = {nose};
+        closing = acts::addClosing(edit, made, {});
+    });
+    const auto parts = partsWithin(*loop.records(), *loop.session->answer(), {closing});
+    REQUIRE(parts.size() == 2);
+    CHECK(parts.front() == nose);
+    CHECK(parts.back() == loop.workshop.wing);
 }
 
 TEST_CASE(
