@@ -4,9 +4,11 @@
 
 #include "core/project/acts/ClosingUp.h"
 #include "core/project/acts/PhotoActs.h"
+#include "core/readiness/IfClosed.h"
 #include "core/readiness/IfReopened.h"
 #include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
+#include "ui/closings/ClosingHead.h"
 #include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -19,6 +21,7 @@
 #include <QCheckBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QStringList>
 
 namespace lastrivet::ui {
 
@@ -41,6 +44,7 @@ CloseForm::CloseForm(Session &session, QWidget *parent)
     addField(tr("By"), m_by);
     addField(tr("Reason"), m_reason);
     addField(tr("Photo"), m_picture);
+    connect(m_on, &QLineEdit::editingFinished, this, &CloseForm::tellWhatStands);
 }
 
 void CloseForm::start(const Closing &closing)
@@ -53,7 +57,7 @@ void CloseForm::start(const Closing &closing)
     m_picture->clear();
     // Undo is about what is on record from here on, not about the words of an earlier form.
     m_reason->setText({});
-    m_reason->setPlaceholderText(isReasonNeeded() ? tr("needed") : tr("only if there is one"));
+    m_reason->setPlaceholderText(tr("needed"));
     noteFields();
     m_on->setFocus();
     m_on->selectAll();
@@ -63,16 +67,65 @@ void CloseForm::startClosing(const Closing &closing)
 {
     m_isReopening = false;
     start(closing);
-    m_effect->hide();
     setDoWords(tr("Record the closing"));
-    setTitle(isReasonNeeded()
+    tellWhatStands();
+    hint({});
+}
+
+/// What is on record by now may not have been on the day that is typed.
+void CloseForm::tellWhatStands()
+{
+    const auto records = m_session.records();
+    const Closing *closing = records->findLive(m_closing);
+    if (m_isReopening || !closing || acts::isClosed(*closing, m_session.now()))
+        return;
+    const auto then = ifClosedThen();
+    const bool isNeeded = isReasonNeeded(then);
+    setTitle(isNeeded
                  ? tr("Something on record stands against closing “%1”. If it was closed all the "
                       "same, the record says so, with your reason, until an inspector accepts it.")
-                       .arg(toQt(closing.title))
+                       .arg(toQt(closing->title))
                  : tr("“%1” was closed. Nothing on record stood against it; only the look inside "
                       "told whether the work is right.")
-                       .arg(toQt(closing.title)));
-    hint({});
+                       .arg(toQt(closing->title)));
+    m_reason->setPlaceholderText(isNeeded ? tr("needed") : tr("only if there is one"));
+    const QString stood = then ? whatStood(*then) : QString();
+    m_effect->setText(stood);
+    m_effect->setVisible(!stood.isEmpty());
+}
+
+/// How it would stand as closed on the day that is typed; nothing for today, as which the answer
+/// is.
+std::optional<readiness::ClosingAnswer> CloseForm::ifClosedThen() const
+{
+    const auto records = m_session.records();
+    const Closing *closing = records->findLive(m_closing);
+    const auto on = m_on->moment();
+    if (!closing || closing->made_by == MadeBy::Factory || !on || *on == m_session.today() ||
+        !happened(on, m_session.now()))
+        return std::nullopt;
+    return readiness::ifClosed(*records, m_session.project().profile(), m_closing, *on,
+                               m_session.today());
+}
+
+/// A line for each of the first few.
+QString CloseForm::whatStood(const readiness::ClosingAnswer &then) const
+{
+    constexpr qsizetype most = 4;
+    if (then.state == readiness::State::Closed)
+        return {};
+    const auto records = m_session.records();
+    QStringList lines;
+    for (const readiness::Blocker &blocker : then.blockers) {
+        if (blocker.weight == readiness::Weight::Must)
+            lines << inWords(readiness::sentence(blocker, *records));
+    }
+    const qsizetype more = lines.size() - most;
+    if (more > 0) {
+        lines = lines.first(most);
+        lines.back() = ClosingHead::tr("%1, and %2 more").arg(lines.back(), QString::number(more));
+    }
+    return lines.join(QLatin1Char('\n'));
 }
 
 void CloseForm::startReopening(const Closing &closing)
@@ -112,10 +165,12 @@ QString CloseForm::whatOpeningDoes(const Closing &closing) const
     return lines.join(QLatin1Char('\n'));
 }
 
-bool CloseForm::isReasonNeeded() const
+bool CloseForm::isReasonNeeded(const std::optional<readiness::ClosingAnswer> &then) const
 {
     if (m_isReopening)
         return true;
+    if (then)
+        return then->state != readiness::State::Closed;
     const auto *answer = m_session.answer()->closing(m_closing);
     return !answer || answer->state != readiness::State::Clear;
 }
@@ -127,14 +182,24 @@ QString CloseForm::whyNot() const
         if (!why.isEmpty())
             return why;
     }
-    const bool isReasonMissing = isReasonNeeded() && m_reason->text().trimmed().isEmpty();
-    return isReasonMissing ? tr("It needs a reason, for whoever reads this later.") : QString();
+    return {};
+}
+
+bool CloseForm::isReasonMissing() const
+{
+    return m_reason->text().trimmed().isEmpty() && isReasonNeeded(ifClosedThen());
 }
 
 bool CloseForm::perform()
 {
     if (const QString why = whyNot(); !why.isEmpty()) {
         hint(why);
+        return false;
+    }
+    if (isReasonMissing()) {
+        tellWhatStands();
+        hint(tr("It needs a reason, for whoever reads this later."));
+        m_reason->setFocus();
         return false;
     }
     const std::string reason = toStd(m_reason->text());

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/readiness/Answer.h"
 #include "core/records/Closing.h"
 #include "ui/widgets/ActForm.h"
+
+#include <optional>
 
 class QCheckBox;
 class QLabel;
@@ -34,7 +37,11 @@ protected:
 
 private:
     void start(const Closing &closing);
-    bool isReasonNeeded() const;
+    void tellWhatStands();
+    std::optional<readiness::ClosingAnswer> ifClosedThen() const;
+    QString whatStood(const readiness::ClosingAnswer &then) const;
+    bool isReasonNeeded(const std::optional<readiness::ClosingAnswer> &then) const;
+    bool isReasonMissing() const;
     QString whatOpeningDoes(const Closing &closing) const;
     QString whyNot() const;
 

@@ -114,6 +114,35 @@ TEST_CASE("Of each closing that was closed before the visit it is said")
     CHECK(loop.records()->find(visit)->held_on);
 }
 
+TEST_CASE("A closing on a day before its signatures says what stood against it, and asks why")
+{
+    Loop loop;
+    const auto closing = loop.workshop.aileronClosing;
+    const auto before = loop.records();
+    REQUIRE(loop.session->change(QStringLiteral("Signed"), [&](Edit &edit) {
+        for (const HoldPoint &point : before->hold_points) {
+            if (point.closing_id != closing)
+                continue;
+            SignOff signature;
+            signature.hold_point_id = point.id;
+            signature.person_id = loop.workshop.inspector;
+            signature.signed_on = edit.today();
+            edit.put(signature);
+        }
+    }));
+    loop.page.showRecord({RecordType::Closing, closing.value()});
+    press(loop.page, QStringLiteral("Record the closing"));
+    QLineEdit &day = test::field(loop.page, QStringLiteral("On"));
+    const auto record = [&] { QTest::keyClick(&day, Qt::Key_Return, Qt::ControlModifier); };
+    type(loop.page, QStringLiteral("On"), QStringLiteral("2026-03-13"));
+    record();
+    CHECK(says(loop.page, QStringLiteral("was not signed before the closing")));
+    CHECK(loop.records()->find(closing)->events.empty());
+    type(loop.page, QStringLiteral("Reason"), QStringLiteral("in haste"));
+    record();
+    CHECK(loop.records()->find(closing)->events.size() == 1);
+}
+
 TEST_CASE("What keeps a request from being recorded can be read in a window of little height")
 {
     Loop loop;
