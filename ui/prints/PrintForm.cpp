@@ -159,6 +159,9 @@ void PrintForm::offerClosings(Id<Closing> only)
         auto *item = new QListWidgetItem(toQt(tag.title), m_closings);
         item->setData(Qt::UserRole, qlonglong(tag.closing.value()));
         item->setCheckState(!isOne || tag.closing == only ? Qt::Checked : Qt::Unchecked);
+        // In a long list the one line that is ticked would be out of sight.
+        if (tag.closing == only)
+            m_closings->setCurrentItem(item);
     }
 }
 

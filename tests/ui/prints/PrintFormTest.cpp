@@ -165,6 +165,9 @@ TEST_CASE("Tags are for the closing that is opened, where it is one to tag")
     REQUIRE(all.size() == 2);
     desk.form().open(desk.window.view()->session(), PrintKind::Tags, all.back());
     CHECK(desk.form().wish().closings == IdSet<Closing>{all.back()});
+    const QListWidgetItem *current = desk.form().findChild<QListWidget *>()->currentItem();
+    REQUIRE(current);
+    CHECK(current->checkState() == Qt::Checked);
 }
 
 TEST_CASE("A file that is there is replaced only when asked twice")
