@@ -32,8 +32,10 @@ constexpr std::array<std::optional<State>, 7> columnOrder{
     State::Hold,        State::ReadyToInspect, State::ReadyToSign, State::Clear,
     State::ClosedEarly, State::Closed,         std::nullopt};
 
-/// Below this width the columns stand under each other.
+/// Below this width the columns stand under each other, and where one would be narrower than that.
 constexpr int singleColumnBelow = 700;
+constexpr int leastColumn = 100;
+constexpr int margin = 24;
 
 std::size_t columnOf(const readiness::ClosingAnswer &answer)
 {
@@ -67,12 +69,13 @@ void ClosingBoard::build()
 {
     auto *inner = new QWidget;
     auto *whole = new QVBoxLayout(inner);
-    whole->setContentsMargins(24, 4, 24, 12);
+    whole->setContentsMargins(margin, 4, margin, 12);
     whole->setSpacing(16);
     m_layout = new QBoxLayout(QBoxLayout::LeftToRight);
     m_layout->setSpacing(12);
     for (const auto state : columnOrder) {
         auto *column = new StateColumn(m_session.theme(), state, inner);
+        column->list().setMinimumWidth(leastColumn);
         m_columns.push_back(column);
         m_layout->addWidget(column, 1);
         connect(column, &StateColumn::chosen, this, &ClosingBoard::chosen);
@@ -113,10 +116,15 @@ void ClosingBoard::bringIntoView(const RowListView &list)
         QGuiApplication::mouseButtons() != Qt::NoButton)
         return;
     const QRect row = list.visualRect(list.currentIndex());
-    const int top = list.viewport()->mapTo(m_scroll->widget(), row.topLeft()).y() - around;
-    const int bottom = top + row.height() + 2 * around;
+    const int place = list.viewport()->mapTo(m_scroll->widget(), row.topLeft()).y();
+    const int bottom = place + row.height() + around;
     QScrollBar &bar = *m_scroll->verticalScrollBar();
     const int seen = m_scroll->viewport()->height();
+    int top = place - around;
+    // The first row brings the head of its column along.
+    const int head = list.parentWidget()->mapTo(m_scroll->widget(), QPoint()).y();
+    if (list.currentIndex().row() == 0 && bottom - head <= seen)
+        top = head;
     if (top < bar.value())
         bar.setValue(top);
     else if (bottom > bar.value() + seen)
@@ -174,8 +182,19 @@ void ClosingBoard::refresh()
                           std::ranges::all_of(rows, &std::vector<ListRow>::empty));
     for (std::size_t i = 0; i < rows.size(); ++i)
         m_columns[i]->setRows(std::move(rows[i]));
-    alignHeads();
+    layOut();
     refreshAircraft();
+}
+
+void ClosingBoard::layOut()
+{
+    const auto shown = std::ranges::count_if(
+        m_columns, [](const StateColumn *column) { return !column->isHidden(); });
+    const int needed = int(shown) * (leastColumn + m_layout->spacing()) + 2 * margin;
+    m_layout->setDirection(width() < std::max(singleColumnBelow, needed) ? QBoxLayout::TopToBottom
+                                                                         : QBoxLayout::LeftToRight);
+    m_layout->activate();
+    alignHeads();
 }
 
 void ClosingBoard::alignHeads()
@@ -251,6 +270,7 @@ void ClosingBoard::returnTo(Id<Closing> closing)
                 continue;
             list->setCurrentIndex(list->rows().index(row));
             list->setFocus();
+            QTimer::singleShot(0, list, [this, list] { bringIntoView(*list); });
             return;
         }
     }
@@ -260,10 +280,7 @@ void ClosingBoard::returnTo(Id<Closing> closing)
 void ClosingBoard::resizeEvent(QResizeEvent *event)
 {
     QWidget::resizeEvent(event);
-    m_layout->setDirection(event->size().width() < singleColumnBelow ? QBoxLayout::TopToBottom
-                                                                     : QBoxLayout::LeftToRight);
-    m_layout->activate();
-    alignHeads();
+    layOut();
 }
 
 } // namespace lastrivet::ui

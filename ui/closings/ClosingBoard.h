@@ -48,6 +48,7 @@ private:
     void bringIntoView(const RowListView &list);
     bool passes(const Closing &closing) const;
     QString detail(const Closing &closing, const readiness::ClosingAnswer &answer) const;
+    void layOut();
     void alignHeads();
     void refreshAircraft();
 

@@ -8,6 +8,7 @@
 
 #include <QApplication>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -55,6 +56,33 @@ TEST_CASE("On a low board the whole of the closing that the keyboard comes to is
                         i % 2 == 0 && !isLast ? Qt::Key_Down : Qt::Key_Tab);
     }
     CHECK(looked > 3);
+}
+
+TEST_CASE("The first closing of a column is seen with the head of the column")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    REQUIRE(session->change(QStringLiteral("Closings"), [&](Edit &edit) {
+        for (int i = 0; i < 12; ++i) {
+            Closing closing;
+            closing.component_id = workshop.rudder;
+            closing.title = "Rudder, rib bay " + std::to_string(i);
+            acts::addClosing(edit, closing, {});
+        }
+    }));
+    ClosingBoard board(*session);
+    board.resize(1024, 300);
+    board.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&board));
+    QApplication::setActiveWindow(&board);
+    auto *area = board.findChild<QScrollArea *>();
+    REQUIRE(area);
+    auto *list = qobject_cast<RowListView *>(board.firstList());
+    REQUIRE(list);
+    area->verticalScrollBar()->setValue(60);
+    board.returnTo(Id<Closing>{list->rows().row(0).record.id});
+    QCoreApplication::processEvents();
+    CHECK(list->parentWidget()->mapTo(area->viewport(), QPoint()).y() >= 0);
 }
 
 } // namespace lastrivet::ui
