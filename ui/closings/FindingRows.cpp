@@ -10,6 +10,7 @@
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordNames.h"
 
+#include <QBoxLayout>
 #include <QClipboard>
 #include <QComboBox>
 #include <QGuiApplication>
@@ -28,16 +29,16 @@ FindingRows::FindingRows(Session &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
     , m_layout(new QVBoxLayout)
+    , m_paste(flatButton(tr("Paste the lines of the sheet"), this))
 {
-    auto *paste = flatButton(tr("Paste the lines of the sheet"), this);
-    paste->setToolTip(tr("One finding a line, with or without its number; “part: what was found” "
-                         "names the part."));
-    connect(paste, &QPushButton::clicked, this, &FindingRows::pasteClipboard);
+    m_paste->setToolTip(tr("One finding a line, with or without its number; “part: what was found” "
+                           "names the part."));
+    connect(m_paste, &QPushButton::clicked, this, &FindingRows::pasteClipboard);
     m_layout->setSpacing(Theme::space);
     auto *whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addLayout(m_layout);
-    whole->addWidget(paste, 0, Qt::AlignLeft);
+    whole->addWidget(m_paste, 0, Qt::AlignLeft);
 }
 
 void FindingRows::start(std::vector<Id<Component>> parts)
@@ -87,20 +88,41 @@ void FindingRows::addRow()
     const int number = int(m_rows.size()) + 1;
     const Row row = makeRow(number);
     nameRow(row, number);
-    auto *line = new QHBoxLayout;
-    line->addWidget(row.number);
-    line->addWidget(row.part, 2);
-    line->addWidget(row.title, 5);
-    line->addWidget(row.severity, 1);
-    line->addWidget(row.verifying, 1);
+    auto *what = new QHBoxLayout;
+    what->addWidget(row.number);
+    what->addWidget(row.part, 2);
+    what->addWidget(row.title, 5);
+    auto *weight = new QHBoxLayout;
+    weight->addWidget(row.severity, 1);
+    weight->addWidget(row.verifying, 1);
+    auto *line = new QBoxLayout(direction());
+    line->addLayout(what, 7);
+    line->addLayout(weight, 2);
     m_layout->addLayout(line);
     m_rows.push_back(row);
+    setTabOrder(row.verifying, m_paste);
     connect(row.title, &QLineEdit::textChanged, this, [this, number](const QString &text) {
         if (text.isEmpty())
             forgetDay(m_rows[std::size_t(number) - 1]);
         else if (number == int(m_rows.size()))
             addRow();
     });
+}
+
+/// In a narrow form what was found has the width of a line, and how grave it is stands below.
+QBoxLayout::Direction FindingRows::direction() const
+{
+    constexpr int oneLineFrom = 760;
+    return width() < oneLineFrom ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight;
+}
+
+void FindingRows::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    for (int i = 0; i < m_layout->count(); ++i) {
+        if (auto *line = qobject_cast<QBoxLayout *>(m_layout->itemAt(i)->layout()))
+            line->setDirection(direction());
+    }
 }
 
 void FindingRows::forgetDay(Row &row)

@@ -4,6 +4,7 @@
 
 #include "core/project/acts/Inspecting.h"
 
+#include <QBoxLayout>
 #include <QWidget>
 
 #include <optional>
@@ -11,7 +12,7 @@
 
 class QComboBox;
 class QLineEdit;
-class QVBoxLayout;
+class QPushButton;
 
 namespace lastrivet::ui {
 
@@ -37,6 +38,7 @@ public:
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     struct Row {
@@ -50,6 +52,7 @@ private:
     };
 
     void addRow();
+    QBoxLayout::Direction direction() const;
     Row makeRow(int number);
     void nameRow(const Row &row, int number) const;
     void pasteClipboard();
@@ -61,6 +64,7 @@ private:
     std::vector<Row> m_rows;
     acts::Verifying m_usual = acts::Verifying::InspectorOnSite;
     QVBoxLayout *m_layout;
+    QPushButton *m_paste;
 };
 
 } // namespace lastrivet::ui

@@ -20,6 +20,7 @@
 #include "ui/widgets/Section.h"
 #include "ui/widgets/SheetBox.h"
 
+#include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
 #include <QDir>
@@ -28,6 +29,7 @@
 #include <QHeaderView>
 #include <QImage>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 #include <QTreeView>
 
@@ -152,6 +154,26 @@ TEST_CASE("One sheet signs several hold points, and its pasted lines become numb
     CHECK(loop.finding("4")->verify_by == SignerRole::Inspector);
     CHECK_FALSE(loop.finding("4")->note.empty());
     CHECK(loop.finding("3")->note.empty());
+}
+
+TEST_CASE("In a narrow form what was found has most of a line, and Tab goes on to paste more")
+{
+    Loop loop;
+    const auto visit = loop.ask({loop.preCover(loop.workshop.aileronClosing)});
+    loop.page.showRecord({RecordType::Inspection, visit.value()});
+    press(loop.page, QStringLiteral("Record what was said"));
+    test::picture(loop.page, 800, 700, "visit-narrow");
+    const QLineEdit &found = test::field(loop.page, QStringLiteral("Finding 1"));
+    CHECK(found.width() > 200);
+    auto &severity = test::choice(loop.page, QStringLiteral("Severity of finding 1"));
+    CHECK(severity.mapTo(&loop.page, QPoint()).y() > found.mapTo(&loop.page, QPoint()).y());
+    auto &verifying = test::choice(loop.page, QStringLiteral("Who may verify finding 1"));
+    QApplication::setActiveWindow(&loop.page);
+    verifying.setFocus();
+    QTest::keyClick(&verifying, Qt::Key_Tab);
+    const auto *next = qobject_cast<QPushButton *>(QApplication::focusWidget());
+    REQUIRE(next);
+    CHECK(next->text() == QStringLiteral("Paste the lines of the sheet"));
 }
 
 TEST_CASE("The part that is proposed for a finding lies in the reach of the closing looked at")
