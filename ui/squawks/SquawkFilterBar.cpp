@@ -9,10 +9,12 @@
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/FilterLine.h"
 #include "ui/widgets/Flow.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/Marks.h"
 #include "ui/widgets/RecordLine.h"
 #include "ui/widgets/RecordNames.h"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -74,6 +76,7 @@ void SquawkFilterBar::build()
 {
     m_text->setPlaceholderText(tr("Type to filter"));
     m_text->setAccessibleName(tr("Filter by words"));
+    m_text->setMinimumWidth(110);
     m_part->setPlaceholderText(tr("any part"));
     m_part->setAccessibleName(tr("Filter by part and what is below it"));
     m_part->setClearButtonEnabled(true);
@@ -135,6 +138,9 @@ void SquawkFilterBar::addChoices()
     m_standing->setAccessibleName(tr("Filter by how far they are dealt with"));
     for (std::size_t i = 0; i < Words<Standing>::list.size(); ++i)
         m_standing->addItem(standingWord(Standing(i)), int(i));
+    // Beside it there is room for words to filter by, and its list shows all of each line.
+    m_standing->view()->setMinimumWidth(m_standing->sizeHint().width());
+    makeNarrow(*m_standing, 11);
     m_severity->setAccessibleName(tr("Filter by severity"));
     m_severity->addItem(tr("any severity"));
     for (const auto severity : {Severity::Airworthiness, Severity::Workmanship, Severity::Cosmetic})
