@@ -16161,6 +16161,10 @@
         <source>%1, by the %2, if wished</source>
         <translation>%1, durch: %2, falls gewünscht</translation>
     </message>
+    <message>
+        <source>Signed before the closing</source>
+        <translation>Vor dem Schließen unterschrieben</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HoursPage</name>
@@ -20001,6 +20005,18 @@
     <message>
         <source>What was to be signed is no longer on record.</source>
         <translation>Was unterschrieben werden sollte, ist nicht mehr aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>“%1” was closed on %2. What was signed after that does not count for it; “Accepted afterwards”, beside the closing, is what does.</source>
+        <translation>„%1“ wurde am %2 geschlossen. Was danach unterschrieben wurde, zählt dafür nicht; es zählt „Nachträglich angenommen“ bei der Schließstelle.</translation>
+    </message>
+    <message>
+        <source>“%1” was closed on %2: what accepts it afterwards is not of a day before that.</source>
+        <translation>„%1“ wurde am %2 geschlossen: Was das nachträglich annimmt, ist nicht von einem Tag davor.</translation>
+    </message>
+    <message>
+        <source>%1 not accepted afterwards</source>
+        <translation>%1 nachträglich nicht angenommen</translation>
     </message>
 </context>
 <context>

@@ -16161,6 +16161,10 @@
         <source>%1, by the %2, if wished</source>
         <translation>%1, par&#xa0;: %2, si souhaité</translation>
     </message>
+    <message>
+        <source>Signed before the closing</source>
+        <translation>Signé avant la fermeture</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HoursPage</name>
@@ -20001,6 +20005,18 @@
     <message>
         <source>What was to be signed is no longer on record.</source>
         <translation>Ce qui devait être signé n’est plus enregistré.</translation>
+    </message>
+    <message>
+        <source>“%1” was closed on %2. What was signed after that does not count for it; “Accepted afterwards”, beside the closing, is what does.</source>
+        <translation>«&#xa0;%1&#xa0;» a été fermé le %2. Ce qui a été signé après ne compte pas pour cette fermeture&#xa0;; c’est «&#xa0;Accepté après coup&#xa0;», près de la fermeture, qui compte.</translation>
+    </message>
+    <message>
+        <source>“%1” was closed on %2: what accepts it afterwards is not of a day before that.</source>
+        <translation>«&#xa0;%1&#xa0;» a été fermé le %2&#xa0;: ce qui l’accepte après coup ne date pas d’un jour antérieur.</translation>
+    </message>
+    <message>
+        <source>%1 not accepted afterwards</source>
+        <translation>%1&#xa0;: non accepté après coup</translation>
     </message>
 </context>
 <context>

@@ -126,6 +126,10 @@ void HoldPointPanel::addButtons(const HoldPoint &point, const SignOff *signature
             smallButton(signature ? tr("Sign again") : tr("Sign"), kind, nameOf("sign", id), this);
         connect(sign, &QPushButton::clicked, this, [this, id] { Q_EMIT signWanted(id); });
         buttons->addWidget(sign);
+    } else if (!signature && !point.waived_on) {
+        auto *sign = smallButton(tr("Signed before the closing"), kind, nameOf("sign", id), this);
+        connect(sign, &QPushButton::clicked, this, [this, id] { Q_EMIT signWanted(id); });
+        buttons->addWidget(sign);
     }
     if (signature && !isClosed && isOutdated(point))
         addAnswerButtons(*buttons, point);

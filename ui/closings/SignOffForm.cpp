@@ -15,6 +15,8 @@
 #include <QComboBox>
 #include <QLineEdit>
 
+#include <optional>
+
 namespace lastrivet::ui {
 
 SignOffForm::SignOffForm(Session &session, QWidget *parent)
@@ -67,6 +69,12 @@ void SignOffForm::startFor(const HoldPoint &point)
     m_late = {};
     setTitle(tr("Signature for the %1").arg(holdPointWords(point.kind)));
     start(point.signer_role);
+    const Closing *closing = m_session.records()->find(point.closing_id);
+    if (!closing || !acts::isClosed(*closing, m_session.now()))
+        return;
+    // It was signed before the closing, on a day that only whoever enters it knows.
+    m_signedOn->setMoment(std::nullopt);
+    noteFields();
 }
 
 void SignOffForm::startAnswer(const HoldPoint &point)
@@ -126,7 +134,45 @@ QString SignOffForm::whyNot() const
         if (!why.isEmpty())
             return why;
     }
-    return {};
+    return m_point ? whyTooLate() : whyTooEarly();
+}
+
+/// What is signed for a region that is closed by then is no look inside.
+QString SignOffForm::whyTooLate() const
+{
+    const auto records = m_session.records();
+    const Closing *closing = records->findLive(records->findLive(m_point)->closing_id);
+    if (!closing || !acts::isClosed(*closing, m_session.now()))
+        return {};
+    const auto closed = acts::closedBefore(*closing, *m_signedOn->moment());
+    return closed ? tr("“%1” was closed on %2. What was signed after that does not count for it; "
+                       "“Accepted afterwards”, beside the closing, is what does.")
+                        .arg(toQt(closing->title), dateText(*closed))
+                  : QString();
+}
+
+QString SignOffForm::whyTooEarly() const
+{
+    const auto records = m_session.records();
+    const Closing &closing = *records->findLive(m_late);
+    const auto closed = acts::lastClosed(closing);
+    return closed && after(*closed, *m_signedOn->moment())
+               ? tr("“%1” was closed on %2: what accepts it afterwards is not of a day before "
+                    "that.")
+                     .arg(toQt(closing.title), dateText(*closed))
+               : QString();
+}
+
+/// What the change is called in the journal.
+QString SignOffForm::label() const
+{
+    const auto records = m_session.records();
+    if (const HoldPoint *point = records->find(m_point))
+        return tr("%1 signed").arg(holdPointName(*records, *point));
+    const QString title = toQt(records->find(m_late)->title);
+    return SignOffResult(m_result->currentData().toInt()) == SignOffResult::Rejected
+               ? tr("%1 not accepted afterwards").arg(title)
+               : tr("%1 accepted afterwards").arg(title);
 }
 
 bool SignOffForm::perform()
@@ -135,14 +181,9 @@ bool SignOffForm::perform()
         hint(why);
         return false;
     }
-    const auto records = m_session.records();
-    const HoldPoint *point = records->find(m_point);
-    const QString label =
-        point ? tr("%1 signed").arg(holdPointName(*records, *point))
-              : tr("%1 accepted afterwards").arg(toQt(records->find(m_late)->title));
-    return m_sheet->change(label, [&](Edit &edit, Id<Media> sheet) {
+    return m_sheet->change(label(), [&](Edit &edit, Id<Media> sheet) {
         const SignOff signature = typed(m_person->personIn(edit), sheet);
-        if (point)
+        if (m_point)
             acts::sign(edit, signature);
         else
             acts::acceptLate(edit, m_late, signature);

@@ -38,6 +38,9 @@ private:
     void fillCredential();
     /// Why nothing can be signed; empty when all is there.
     QString whyNot() const;
+    QString whyTooLate() const;
+    QString whyTooEarly() const;
+    QString label() const;
     SignOff typed(Id<Person> person, Id<Media> sheet) const;
 
     Session &m_session;

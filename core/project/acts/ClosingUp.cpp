@@ -178,4 +178,14 @@ std::optional<Moment> closedBefore(const Closing &closing, Moment by)
     return closed && after(by, *closed) ? closed : std::nullopt;
 }
 
+std::optional<Moment> lastClosed(const Closing &closing)
+{
+    std::optional<Moment> closed;
+    for (const auto &event : closing.events) {
+        if (event.closed_on)
+            closed = event.closed_on;
+    }
+    return closed;
+}
+
 } // namespace lastrivet::acts

@@ -45,5 +45,7 @@ bool isClosed(const Closing &closing, Moment by);
 /// When it was closed, where it was closed by `by` and that was surely earlier; what is signed at
 /// `by` does not count for the closing then.
 std::optional<Moment> closedBefore(const Closing &closing, Moment by);
+/// When it was closed last, whether or not it was opened again since.
+std::optional<Moment> lastClosed(const Closing &closing);
 
 } // namespace lastrivet::acts

@@ -2,9 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/HoldPointPanel.h"
 
+#include "core/project/acts/ClosingUp.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/closings/SignOffForm.h"
 
 #include <QApplication>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
 
@@ -37,6 +41,49 @@ TEST_CASE("A button at a hold point keeps the keyboard when the panel is filled 
     CHECK(now->isVisible());
     CHECK(now->text() == QStringLiteral("Sign"));
     CHECK(now->objectName() == name);
+}
+
+TEST_CASE("A signature from before the closing is entered after it, with a day of its own")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    REQUIRE(session->change(QStringLiteral("Closed"), [&](Edit &edit) {
+        acts::close(edit, workshop.aileronClosing,
+                    {*edit.today().plusDays(-1), workshop.builder, "in haste"});
+    }));
+    HoldPointPanel panel(*session);
+    panel.show(workshop.aileronClosing);
+    test::picture(panel, 500, 500, "hold-points-closed");
+    CHECK(test::button(panel, QStringLiteral("Signed before the closing")));
+    SignOffForm form(*session);
+    form.startFor(*session->records()->find(test::Workshop::point(
+        *session->records(), workshop.aileronClosing, HoldPointKind::PreCover)));
+    test::picture(form, 600, 500, "signed-before");
+    CHECK(test::field(form, QStringLiteral("On")).text().isEmpty());
+    test::type(form, QStringLiteral("On"), QStringLiteral("2026-03-14"));
+    test::press(form, QStringLiteral("Record the signature"));
+    CHECK(test::says(form, QStringLiteral("signed after that does not count")));
+    CHECK(session->records()->sign_offs.size() == 0);
+    test::type(form, QStringLiteral("On"), QStringLiteral("2026-03-12"));
+    test::press(form, QStringLiteral("Record the signature"));
+    CHECK(session->records()->sign_offs.size() == 1);
+}
+
+TEST_CASE("What accepts a closing afterwards is not of a day before it")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    REQUIRE(session->change(QStringLiteral("Closed"), [&](Edit &edit) {
+        acts::close(edit, workshop.aileronClosing,
+                    {*edit.today().plusDays(-1), workshop.builder, "in haste"});
+    }));
+    SignOffForm form(*session);
+    form.startLateAcceptance(*session->records()->find(workshop.aileronClosing));
+    test::picture(form, 600, 500, "accepted-too-early");
+    test::type(form, QStringLiteral("On"), QStringLiteral("2026-03-12"));
+    test::press(form, QStringLiteral("Record the signature"));
+    CHECK(test::says(form, QStringLiteral("not of a day before that")));
+    CHECK(session->records()->sign_offs.size() == 0);
 }
 
 } // namespace lastrivet::ui
