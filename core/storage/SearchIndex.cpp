@@ -203,7 +203,7 @@ void SearchIndex::put(RecordRef ref, const void *record)
 
 void SearchIndex::forget()
 {
-    for (KeptStatement *kept : {&m_erase, &m_insert, &m_titled})
+    for (KeptStatement *kept : {&m_erase, &m_insert, &m_called, &m_titled})
         kept->reset();
     for (KeptStatement &kept : m_anywhere)
         kept.reset();
@@ -246,6 +246,37 @@ std::vector<SearchHit> SearchIndex::at(RecordRef record) const
     if (!row.executeStep())
         return {};
     return {{record, row.getColumn(0).getString(), {}}};
+}
+
+std::vector<SearchHit> SearchIndex::called(const std::string &terms, std::string_view title,
+                                           std::size_t limit) const
+{
+    std::vector<SearchHit> hits;
+    const StatementUse row(m_called, m_database.sql(),
+                           R"(SELECT rowid,"title" FROM "search"
+                              WHERE "search" MATCH ? AND rowid>=? AND "title"=? COLLATE NOCASE
+                              ORDER BY rowid DESC LIMIT ?)");
+    row->bind(1, fmt::format("title : ({})", terms));
+    row->bind(2, rowsPerRank);
+    row->bind(3, std::string(title));
+    row->bind(4, std::int64_t(limit));
+    while (row->executeStep()) {
+        if (const auto ref = refOf(row->getColumn(0).getInt64()))
+            hits.push_back({*ref, row->getColumn(1).getString(), {}});
+    }
+    return hits;
+}
+
+void SearchIndex::addTitled(std::vector<SearchHit> &hits, const std::string &terms,
+                            std::size_t limit) const
+{
+    const std::vector<SearchHit> exact = hits;
+    for (SearchHit &hit : titled(terms, limit)) {
+        const bool isThere =
+            std::ranges::find(exact, hit.record, &SearchHit::record) != exact.end();
+        if (!isThere && hits.size() < limit)
+            hits.push_back(std::move(hit));
+    }
 }
 
 std::vector<SearchHit> SearchIndex::titled(const std::string &terms, std::size_t limit) const
@@ -301,13 +332,16 @@ void SearchIndex::addOthers(std::vector<SearchHit> &hits, const std::string &ter
 std::vector<SearchHit> SearchIndex::search(std::string_view text, std::size_t limit) const
 {
     const auto words = text.substr(std::min(text.size(), text.find_first_not_of(" \t\r\n")));
-    if (const auto pointed = readPointer(words.substr(0, words.find_last_not_of(" \t\r\n") + 1)))
+    const auto typed = words.substr(0, words.find_last_not_of(" \t\r\n") + 1);
+    if (const auto pointed = readPointer(typed))
         return at(*pointed);
     const auto terms = expression(text);
     if (terms.empty())
         return {};
     limit = std::min<std::size_t>(limit, 100'000);
-    auto hits = titled(terms, limit);
+    // Without the star by which its last word is only a beginning.
+    auto hits = called(terms.substr(0, terms.size() - 1), typed, limit);
+    addTitled(hits, terms, limit);
     addOthers(hits, terms, limit);
     return hits;
 }

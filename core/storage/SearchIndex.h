@@ -30,12 +30,18 @@ public:
     /// The records that are filed wrongly or not at all, and those that are filed but gone.
     std::vector<RecordRef> outOfStep(const Records &records) const;
     /// Records that hold all words of `text`, the last one as a beginning. Parts, closings, squawks
-    /// and steps with the words in their title come first, in this order; all else, and each of
-    /// these kinds, newest first. What a label's code says finds its record.
+    /// and steps with the words in their title come first, in this order, those with no other words
+    /// in it before them; all else, and each of these kinds, newest first. What a label's code says
+    /// finds its record.
     std::vector<SearchHit> search(std::string_view text, std::size_t limit) const;
 
 private:
+    /// Those that bear this title, in small or capital letters of ASCII.
+    std::vector<SearchHit> called(const std::string &terms, std::string_view title,
+                                  std::size_t limit) const;
     std::vector<SearchHit> titled(const std::string &terms, std::size_t limit) const;
+    /// Adds what is found by words of its title, up to the limit.
+    void addTitled(std::vector<SearchHit> &hits, const std::string &terms, std::size_t limit) const;
     /// Adds what is found by any of its texts, newest first, up to the limit.
     void addOthers(std::vector<SearchHit> &hits, const std::string &terms, std::size_t limit) const;
     /// The record alone, or nothing.
@@ -47,6 +53,7 @@ private:
     KeptStatement m_erase;
     KeptStatement m_insert;
     // Prepared when somebody first asks; asking changes nothing else.
+    mutable KeptStatement m_called;
     mutable KeptStatement m_titled;
     mutable std::array<KeptStatement, searchRanks> m_anywhere;
 };

@@ -87,6 +87,17 @@ TEST_CASE("A part is found by its name before any number of newer steps of the s
     CHECK(project->search("rivet", 2).back().title == "Rivet the rib");
 }
 
+TEST_CASE("What is called by the words as they are typed comes before what begins with them")
+{
+    test::TestProject project;
+    for (const auto *name : {"Rib 1", "Rib 10", "Rib 11", "Rib 12", "Rib 1 doubler"})
+        project.part(name);
+    CHECK(titles(*project, "rib 1 ") ==
+          Titles{"Rib 1", "Rib 1 doubler", "Rib 12", "Rib 11", "Rib 10"});
+    REQUIRE(project->search("Rib 1", 1).size() == 1);
+    CHECK(project->search("Rib 1", 1).front().title == "Rib 1");
+}
+
 TEST_CASE("One word may stand in the title and another in the note, and a long title is all found")
 {
     test::TestProject project;
