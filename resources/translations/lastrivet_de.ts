@@ -14998,6 +14998,10 @@
         <source>No signature and no other closing depends on its being closed.</source>
         <translation>Keine Unterschrift und keine andere Schließstelle hängt daran, dass sie geschlossen ist.</translation>
     </message>
+    <message>
+        <source>… and %1 more.</source>
+        <translation>… und %1 weitere.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingBoard</name>

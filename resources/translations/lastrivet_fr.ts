@@ -14998,6 +14998,10 @@
         <source>No signature and no other closing depends on its being closed.</source>
         <translation>Aucune signature ni autre fermeture ne dépend de sa fermeture.</translation>
     </message>
+    <message>
+        <source>… and %1 more.</source>
+        <translation>… et %1 de plus.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingBoard</name>

@@ -8,7 +8,6 @@
 #include "core/readiness/IfReopened.h"
 #include "core/readiness/Names.h"
 #include "core/readiness/Sentences.h"
-#include "ui/closings/ClosingHead.h"
 #include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
@@ -21,6 +20,7 @@
 #include <QCheckBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QStringList>
 
 namespace lastrivet::ui {
@@ -108,10 +108,19 @@ std::optional<readiness::ClosingAnswer> CloseForm::ifClosedThen() const
                                m_session.today());
 }
 
-/// A line for each of the first few.
+/// Nobody reads hundreds, and the fields below them would be out of sight.
+QStringList CloseForm::firstFew(QStringList lines)
+{
+    constexpr qsizetype most = 5;
+    const qsizetype more = lines.size() - most;
+    // A line that says that there is one more could say which.
+    if (more > 1)
+        lines = lines.first(most) + QStringList{tr("… and %1 more.").arg(QLocale().toString(more))};
+    return lines;
+}
+
 QString CloseForm::whatStood(const readiness::ClosingAnswer &then) const
 {
-    constexpr qsizetype most = 4;
     if (then.state == readiness::State::Closed)
         return {};
     const auto records = m_session.records();
@@ -120,12 +129,7 @@ QString CloseForm::whatStood(const readiness::ClosingAnswer &then) const
         if (blocker.weight == readiness::Weight::Must)
             lines << inWords(readiness::sentence(blocker, *records));
     }
-    const qsizetype more = lines.size() - most;
-    if (more > 0) {
-        lines = lines.first(most);
-        lines.back() = ClosingHead::tr("%1, and %2 more").arg(lines.back(), QString::number(more));
-    }
-    return lines.join(QLatin1Char('\n'));
+    return firstFew(lines).join(QLatin1Char('\n'));
 }
 
 void CloseForm::startReopening(const Closing &closing)
@@ -139,27 +143,34 @@ void CloseForm::startReopening(const Closing &closing)
     hint({});
 }
 
-/// A line for each signature that goes and each closing that stands otherwise.
+/// A line for each signature that goes, its own first, and each closing that stands otherwise.
 QString CloseForm::whatOpeningDoes(const Closing &closing) const
 {
     const auto records = m_session.records();
     const auto effect = readiness::ifReopened(*records, m_session.project().profile(), closing.id,
                                               m_session.today(), m_session.today());
-    QStringList lines;
+    QStringList own;
+    QStringList around;
     for (const auto &gone : effect.signatures) {
         const SignOff &signature = *records->find(gone.sign_off);
-        lines << tr("No longer holds: %1, signed by %2 on %3.")
-                     .arg(holdPointName(*records, *records->find(gone.hold_point)),
-                          personName(*records, signature.person_id), dateText(signature.signed_on));
+        const HoldPoint &point = *records->find(gone.hold_point);
+        (point.closing_id == closing.id ? own : around)
+            << tr("No longer holds: %1, signed by %2 on %3.")
+                   .arg(holdPointName(*records, point), personName(*records, signature.person_id),
+                        dateText(signature.signed_on));
     }
+    QStringList changes;
     for (const auto &change : effect.changes) {
         if (change.closing != closing.id)
-            lines << tr("“%1” then: %2 (now: %3).")
-                         .arg(toQt(records->find(change.closing)->title),
-                              stateWords(change.after, true), stateWords(change.before, true));
+            changes << tr("“%1” then: %2 (now: %3).")
+                           .arg(toQt(records->find(change.closing)->title),
+                                stateWords(change.after, true), stateWords(change.before, true));
     }
+    QStringList reachable;
     for (const auto record : effect.reachable)
-        lines << tr("Can be reached again: %1.").arg(inWords(readiness::named(*records, record)));
+        reachable
+            << tr("Can be reached again: %1.").arg(inWords(readiness::named(*records, record)));
+    const QStringList lines = firstFew(own + around) + firstFew(changes) + firstFew(reachable);
     if (lines.isEmpty())
         return tr("No signature and no other closing depends on its being closed.");
     return lines.join(QLatin1Char('\n'));

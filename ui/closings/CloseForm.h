@@ -6,6 +6,8 @@
 #include "core/records/Closing.h"
 #include "ui/widgets/ActForm.h"
 
+#include <QStringList>
+
 #include <optional>
 
 class QCheckBox;
@@ -39,6 +41,7 @@ private:
     void start(const Closing &closing);
     void tellWhatStands();
     std::optional<readiness::ClosingAnswer> ifClosedThen() const;
+    static QStringList firstFew(QStringList lines);
     QString whatStood(const readiness::ClosingAnswer &then) const;
     bool isReasonNeeded(const std::optional<readiness::ClosingAnswer> &then) const;
     bool isReasonMissing() const;
