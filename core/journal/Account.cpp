@@ -124,4 +124,26 @@ std::set<RecordRef> belongingTo(const Records &records, Id<Component> part)
     return all;
 }
 
+std::set<RecordRef> belongingTo(const Records &records, Id<Closing> closing)
+{
+    std::set<RecordRef> all{{RecordType::Closing, closing.value()}};
+    for (const HoldPoint &point : records.hold_points) {
+        if (point.closing_id == closing)
+            all.insert(RecordRef{RecordType::HoldPoint, point.id.value()});
+    }
+    for (const SignOff &signature : records.sign_offs) {
+        if (all.contains(RecordRef{RecordType::HoldPoint, signature.hold_point_id.value()}))
+            all.insert(RecordRef{RecordType::SignOff, signature.id.value()});
+    }
+    if (const Closing *record = records.find(closing)) {
+        for (const auto acceptance : record->late_acceptances)
+            all.insert(RecordRef{RecordType::SignOff, acceptance.value()});
+    }
+    for (const Check &check : records.checks) {
+        if (check.closing_id == closing)
+            all.insert(RecordRef{RecordType::Check, check.id.value()});
+    }
+    return all;
+}
+
 } // namespace lastrivet::journal

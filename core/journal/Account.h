@@ -36,5 +36,7 @@ std::vector<RecordAccount> accountOf(const Records &records,
 
 /// A part with everything inside it, and all that is recorded on these parts.
 std::set<RecordRef> belongingTo(const Records &records, Id<Component> part);
+/// A closing with its hold points, its signatures and its lines to check.
+std::set<RecordRef> belongingTo(const Records &records, Id<Closing> closing);
 
 } // namespace lastrivet::journal

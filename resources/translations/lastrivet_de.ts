@@ -16548,6 +16548,10 @@
         <source>Print what is listed</source>
         <translation>Drucken, was gelistet ist</translation>
     </message>
+    <message>
+        <source>Only what touched %1, its hold points, signatures and lines to check</source>
+        <translation>Nur was %1 betraf, mit ihren Haltepunkten, Unterschriften und Zeilen zum Prüfen</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LedgerView</name>

@@ -16548,6 +16548,10 @@
         <source>Print what is listed</source>
         <translation>Imprimer ce qui est listé</translation>
     </message>
+    <message>
+        <source>Only what touched %1, its hold points, signatures and lines to check</source>
+        <translation>Seulement ce qui a touché %1, ses points d’arrêt, ses signatures et ses lignes à vérifier</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::LedgerView</name>

@@ -234,7 +234,13 @@ void JournalPage::lookAbout()
     std::set<RecordRef> wanted{*m_record};
     if (isPart && m_withBranch->isChecked())
         wanted = journal::belongingTo(*records, Id<Component>{m_record->id});
-    m_aboutWords->setText(tr("Only what touched %1").arg(inWords(spoken(*records, *m_record))));
+    const bool isClosing = m_record->type == RecordType::Closing;
+    if (isClosing)
+        wanted = journal::belongingTo(*records, Id<Closing>{m_record->id});
+    m_aboutWords->setText(
+        (isClosing ? tr("Only what touched %1, its hold points, signatures and lines to check")
+                   : tr("Only what touched %1"))
+            .arg(inWords(spoken(*records, *m_record))));
     m_withBranch->setVisible(isPart);
     m_about->show();
     const auto found = std::make_shared<std::unordered_set<std::int64_t>>();

@@ -188,3 +188,35 @@ TEST_CASE("What belongs to a part is what is inside it and what is recorded on t
     CHECK(belongingTo(*wing.project->records(), other) ==
           std::set<RecordRef>{{RecordType::Component, other.value()}});
 }
+
+TEST_CASE("What belongs to a closing are its hold points, signatures and lines to check")
+{
+    Wing wing;
+    Id<Closing> skin;
+    Id<HoldPoint> look;
+    Id<SignOff> signature;
+    wing.project.change("Closing", [&](Edit &edit) {
+        Closing closing;
+        closing.component_id = wing.wing;
+        closing.title = "Upper skin";
+        closing.encloses = {wing.rib};
+        skin = edit.put(closing);
+        closing.title = "Another skin";
+        edit.put(closing);
+        HoldPoint point;
+        point.closing_id = skin;
+        point.kind = HoldPointKind::OwnCheck;
+        point.signer_role = SignerRole::Builder;
+        point.planned_on = edit.today();
+        look = edit.put(point);
+        SignOff signed_by;
+        signed_by.hold_point_id = look;
+        signed_by.person_id = wing.builder;
+        signed_by.signed_on = edit.today();
+        signature = edit.put(signed_by);
+    });
+    CHECK(belongingTo(*wing.project->records(), skin) ==
+          std::set<RecordRef>{{RecordType::Closing, skin.value()},
+                              {RecordType::HoldPoint, look.value()},
+                              {RecordType::SignOff, signature.value()}});
+}
