@@ -6255,11 +6255,11 @@
     </message>
     <message>
         <source>boxes within {0}</source>
-        <translation>Schließstellen darin: {0}</translation>
+        <translation>Schließstellen darin {0}</translation>
     </message>
     <message>
         <source>bulletins {0}</source>
-        <translation>Bulletins: {0}</translation>
+        <translation>Bulletins {0}</translation>
     </message>
     <message>
         <source>by the program</source>
@@ -6283,7 +6283,7 @@
     </message>
     <message>
         <source>hold points {0}</source>
-        <translation>Haltepunkte: {0}</translation>
+        <translation>Haltepunkte {0}</translation>
     </message>
     <message>
         <source>holds the character U+0000 at line {0}, column {1}</source>
@@ -6315,11 +6315,11 @@
     </message>
     <message>
         <source>others {0}</source>
-        <translation>Sonstiges: {0}</translation>
+        <translation>Sonstiges {0}</translation>
     </message>
     <message>
         <source>packing lines {0}</source>
-        <translation>Packzeilen: {0}</translation>
+        <translation>Packzeilen {0}</translation>
     </message>
     <message>
         <source>photographs</source>

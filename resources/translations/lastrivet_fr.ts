@@ -1663,7 +1663,7 @@
     </message>
     <message>
         <source>Closed with gaps, and accepted by nobody yet</source>
-        <translation>Fermée avec lacunes, et encore acceptée par personne</translation>
+        <translation>Fermées avec lacunes, que personne n’a encore acceptées</translation>
     </message>
     <message>
         <source>Closing</source>
@@ -3635,7 +3635,7 @@
     </message>
     <message>
         <source>{0} was rejected, and its findings are not entered</source>
-        <translation>{0} a été refusé, et ses constatations ne sont pas inscrites</translation>
+        <translation>{0}&#xa0;: refus, et les constatations ne sont pas inscrites</translation>
     </message>
     <message>
         <source>{0} with a limit</source>
@@ -6255,11 +6255,11 @@
     </message>
     <message>
         <source>boxes within {0}</source>
-        <translation>fermetures intérieures&#xa0;: {0}</translation>
+        <translation>fermetures intérieures {0}</translation>
     </message>
     <message>
         <source>bulletins {0}</source>
-        <translation>bulletins&#xa0;: {0}</translation>
+        <translation>bulletins {0}</translation>
     </message>
     <message>
         <source>by the program</source>
@@ -6283,7 +6283,7 @@
     </message>
     <message>
         <source>hold points {0}</source>
-        <translation>points d’arrêt&#xa0;: {0}</translation>
+        <translation>points d’arrêt {0}</translation>
     </message>
     <message>
         <source>holds the character U+0000 at line {0}, column {1}</source>
@@ -6315,11 +6315,11 @@
     </message>
     <message>
         <source>others {0}</source>
-        <translation>autres&#xa0;: {0}</translation>
+        <translation>autres {0}</translation>
     </message>
     <message>
         <source>packing lines {0}</source>
-        <translation>lignes de colisage&#xa0;: {0}</translation>
+        <translation>lignes de colisage {0}</translation>
     </message>
     <message>
         <source>photographs</source>
@@ -6495,7 +6495,7 @@
     </message>
     <message>
         <source>{0} was rejected, and is not signed since</source>
-        <translation>{0} a été refusé, et n’est pas signé depuis</translation>
+        <translation>{0}&#xa0;: refus, et pas de signature depuis</translation>
     </message>
     <message>
         <source>{0} were closed with gaps.</source>
@@ -6607,11 +6607,11 @@
     </message>
     <message>
         <source>{0}: after the signature came {1}</source>
-        <translation>{0}&#xa0;: après la signature est venu {1}</translation>
+        <translation>{0}&#xa0;: après la signature, {1}</translation>
     </message>
     <message>
         <source>{0}: after the signature came {1}, and {2} more</source>
-        <translation>{0}&#xa0;: après la signature sont venus {1} et {2} de plus</translation>
+        <translation>{0}&#xa0;: après la signature, {1} et {2} de plus</translation>
     </message>
     <message>
         <source>{0}: expired on {1}</source>
