@@ -17699,6 +17699,14 @@
         <source>“%1” will be a new part</source>
         <translation>„%1“ wird ein neues Teil</translation>
     </message>
+    <message>
+        <source>%1, all of it</source>
+        <translation>%1, alles davon</translation>
+    </message>
+    <message>
+        <source>It hides nothing yet: tick what can no longer be reached behind it.</source>
+        <translation>Noch verdeckt sie nichts: anhaken, was dahinter nicht mehr erreichbar ist.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NewProjectForm</name>

@@ -17699,6 +17699,14 @@
         <source>“%1” will be a new part</source>
         <translation>«&#xa0;%1&#xa0;» sera une nouvelle pièce</translation>
     </message>
+    <message>
+        <source>%1, all of it</source>
+        <translation>%1, tout entier</translation>
+    </message>
+    <message>
+        <source>It hides nothing yet: tick what can no longer be reached behind it.</source>
+        <translation>Rien n’est encore caché&#xa0;: cochez ce qui ne sera plus accessible derrière elle.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::NewProjectForm</name>

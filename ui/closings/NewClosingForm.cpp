@@ -200,12 +200,14 @@ void NewClosingForm::fillEnclosed()
         const QSignalBlocker quiet(m_encloses);
         m_encloses->clear();
         // A part that is not there yet hides itself.
-        if (part()) {
-            for (const Component *inner : childrenOf(*records, part()))
+        if (const Component *itself = records->find(part())) {
+            const auto inside = childrenOf(*records, part());
+            const QString name = indented(*itself, 0);
+            addCheckable(*m_encloses, inside.empty() ? name : tr("%1, all of it").arg(name),
+                         itself->id.value(), inside.empty());
+            for (const Component *inner : inside)
                 addCheckable(*m_encloses, indented(*inner, 0), inner->id.value(), true);
         }
-        if (const Component *itself = records->find(part()); itself && m_encloses->count() == 0)
-            addCheckable(*m_encloses, indented(*itself, 0), itself->id.value(), true);
         tellNewPart();
     }
     fillLists();
@@ -274,7 +276,7 @@ Closing NewClosingForm::typed() const
 
 bool NewClosingForm::perform()
 {
-    Closing closing = typed();
+    const Closing closing = typed();
     if ((!closing.component_id && newPart().isEmpty()) || closing.title.empty()) {
         hint(tr("It needs a part, and a title such as “Left wing, upper skin”."));
         m_title->setFocus();
@@ -285,6 +287,16 @@ bool NewClosingForm::perform()
         m_part->setFocus();
         return false;
     }
+    if (closing.component_id && closing.scope == ClosingScope::Region && closing.encloses.empty()) {
+        hint(tr("It hides nothing yet: tick what can no longer be reached behind it."));
+        m_encloses->setFocus();
+        return false;
+    }
+    return make(closing);
+}
+
+bool NewClosingForm::make(Closing closing)
+{
     std::vector<const Profile::Checklist *> lists;
     const auto &profile = m_session.project().profile();
     for (int row = 0; row < m_lists->count(); ++row) {

@@ -42,6 +42,7 @@ private:
     void fillLists();
     void noteTick(const QListWidgetItem *list);
     Closing typed() const;
+    bool make(Closing closing);
     std::vector<Id<Component>> partsCalled(const QString &typed) const;
     /// The chosen part; none when the typed name is that of a new one, or of several.
     Id<Component> part() const;

@@ -59,6 +59,36 @@ TEST_CASE("A closing can begin with a part that is not in the tree yet")
     }));
 }
 
+TEST_CASE(
+    "A closing on a part with parts hides those, or all of it, and never all when none is ticked")
+{
+    Opened opened;
+    opened.page.startNew();
+    opened.page.newClosing().start(opened.workshop.wing);
+    test::picture(opened.page, 1110, 700, "new-closing-hides");
+    QListWidget *hides = nullptr;
+    for (auto *list : opened.page.newClosing().findChildren<QListWidget *>()) {
+        if (list->accessibleName() == QStringLiteral("Hides"))
+            hides = list;
+    }
+    REQUIRE(hides);
+    REQUIRE(hides->count() == 2);
+    CHECK(hides->item(0)->text().contains(QStringLiteral("all of it")));
+    CHECK(hides->item(0)->checkState() == Qt::Unchecked);
+    CHECK(hides->item(1)->checkState() == Qt::Checked);
+    hides->item(1)->setCheckState(Qt::Unchecked);
+    field(opened.page, QStringLiteral("Title")).setText(QStringLiteral("Wing, lower skin"));
+    press(opened.page, QStringLiteral("Make the closing"));
+    CHECK(test::says(opened.page, QStringLiteral("It hides nothing yet")));
+    CHECK_FALSE(opened.page.shownClosing());
+    hides->item(0)->setCheckState(Qt::Checked);
+    press(opened.page, QStringLiteral("Make the closing"));
+    const auto made = opened.page.shownClosing();
+    REQUIRE(made);
+    CHECK(opened.session->records()->find(made)->encloses ==
+          IdSet<Component>{opened.workshop.wing});
+}
+
 TEST_CASE("A part that is typed for a new closing takes the place of the proposed one")
 {
     Opened opened;
