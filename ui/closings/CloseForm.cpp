@@ -51,6 +51,7 @@ void CloseForm::start(const Closing &closing)
 {
     const auto records = m_session.records();
     m_closing = closing.id;
+    m_toldFor.reset();
     m_on->setMoment(m_session.today());
     m_about->setChecked(false);
     m_by->offer(*records, SignerRole::Builder, records->project.builder_id);
@@ -72,13 +73,21 @@ void CloseForm::startClosing(const Closing &closing)
     hint({});
 }
 
-/// What is on record by now may not have been on the day that is typed.
+/// What is on record by now may not have been on the day that is typed, and what was signed after
+/// an opening holds.
 void CloseForm::tellWhatStands()
 {
     const auto records = m_session.records();
     const Closing *closing = records->findLive(m_closing);
-    if (m_isReopening || !closing || acts::isClosed(*closing, m_session.now()))
+    const auto on = m_on->moment();
+    if (!closing || acts::isClosed(*closing, m_session.now()) != m_isReopening ||
+        (m_toldFor && m_toldFor == on))
         return;
+    m_toldFor = on;
+    if (m_isReopening) {
+        m_effect->setText(whatOpeningDoes(*closing));
+        return;
+    }
     const auto then = ifClosedThen();
     const bool isNeeded = isReasonNeeded(then);
     setTitle(isNeeded
@@ -138,7 +147,7 @@ void CloseForm::startReopening(const Closing &closing)
     start(closing);
     setDoWords(tr("Record the opening"));
     setTitle(tr("“%1” was opened again.").arg(toQt(closing.title)));
-    m_effect->setText(whatOpeningDoes(closing));
+    tellWhatStands();
     m_effect->show();
     hint({});
 }
@@ -147,8 +156,10 @@ void CloseForm::startReopening(const Closing &closing)
 QString CloseForm::whatOpeningDoes(const Closing &closing) const
 {
     const auto records = m_session.records();
+    const auto typed = m_on->moment();
+    const Moment on = typed && happened(typed, m_session.now()) ? *typed : m_session.today();
     const auto effect = readiness::ifReopened(*records, m_session.project().profile(), closing.id,
-                                              m_session.today(), m_session.today());
+                                              on, m_session.today());
     QStringList own;
     QStringList around;
     for (const auto &gone : effect.signatures) {
@@ -208,6 +219,7 @@ bool CloseForm::perform()
         return false;
     }
     if (isReasonMissing()) {
+        m_toldFor.reset();
         tellWhatStands();
         hint(tr("It needs a reason, for whoever reads this later."));
         m_reason->setFocus();

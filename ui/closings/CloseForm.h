@@ -51,6 +51,8 @@ private:
     Session &m_session;
     Id<Closing> m_closing;
     bool m_isReopening = false;
+    /// The day for which the form says what stood against closing, or what the opening does.
+    std::optional<Moment> m_toldFor;
     MomentLine *m_on;
     QCheckBox *m_about;
     PersonBox *m_by;
