@@ -16169,6 +16169,10 @@
         <source>Signed before the closing</source>
         <translation>Vor dem Schließen unterschrieben</translation>
     </message>
+    <message>
+        <source>out of date: something was changed after it</source>
+        <translation>überholt: danach wurde etwas verändert</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HoursPage</name>

@@ -16169,6 +16169,10 @@
         <source>Signed before the closing</source>
         <translation>Signé avant la fermeture</translation>
     </message>
+    <message>
+        <source>out of date: something was changed after it</source>
+        <translation>périmée&#xa0;: quelque chose a été changé après</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::HoursPage</name>

@@ -106,8 +106,10 @@ void HoldPointPanel::addPoint(const HoldPoint &point, bool isClosed)
     QString title = kind;
     title[0] = title[0].toUpper();
     const QString head = point.required ? tr("%1, by the %2") : tr("%1, by the %2, if wished");
-    words->setText(head.arg(title, roleWords(point.signer_role)) + QLatin1Char('\n') +
-                   standing(point, signature));
+    QString stands = standing(point, signature);
+    if (signature && !isClosed && isOutdated(point))
+        stands += QLatin1Char('\n') + tr("out of date: something was changed after it");
+    words->setText(head.arg(title, roleWords(point.signer_role)) + QLatin1Char('\n') + stands);
     words->setToolTip(sourceWords(point.source));
     m_points->addWidget(words);
     if (!m_session.isReadOnly())

@@ -314,6 +314,7 @@ TEST_CASE("Work after a signature gives a page to send, and the answer is a sign
     });
     loop.page.showRecord({RecordType::Closing, closing.value()});
     CHECK(test::button(loop.page, QStringLiteral("What changed since")));
+    CHECK(says(loop.page, QStringLiteral("out of date")));
     const QString page = loop.file(QStringLiteral("changed.pdf"));
     makeChangesPage(*loop.session, loop.preCover(closing), page);
     CHECK(QFile::exists(page));
