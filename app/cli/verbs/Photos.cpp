@@ -218,7 +218,6 @@ void writeJson(const acts::TimeShift &shift, std::int64_t minutes, std::ostream 
     writeIds(json, "moved", moved);
     writeIds(json, "left", shift.left);
     json.endObject();
-    out << '\n';
 }
 
 void tellShift(const acts::TimeShift &shift, const std::string &label, std::ostream &out)
@@ -260,10 +259,12 @@ Outcome shiftTimes(const Options &options, Terminal &terminal)
     if (!shift.moved.empty())
         requireDone(
             project->change(label, [&](Edit &edit) { acts::shiftTimes(edit, photos, minutes); }));
-    if (options.json)
+    if (options.json) {
         writeJson(shift, minutes, terminal.out());
-    else
+        terminal.out() << '\n';
+    } else {
         tellShift(shift, label, terminal.out());
+    }
     return Outcome::Done;
 }
 
