@@ -3,6 +3,7 @@
 #include "app/cli/Complaint.h"
 #include "app/cli/Verbs.h"
 #include "core/base/Error.h"
+#include "core/base/Trimmed.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -10,6 +11,7 @@
 
 #include <iostream>
 #include <new>
+#include <string>
 #include <system_error>
 
 namespace lastrivet::cli {
@@ -39,6 +41,22 @@ void declareVerbs(CLI::App &program, Action &chosen)
     declareUndo(program, chosen);
     declareRedo(program, chosen);
     declareJournal(program, chosen);
+}
+
+/// Refuses options with an empty value, as a script passes where a variable of its own is not set.
+/// Taken for an option that is not given, it would take another change back than the one meant, or
+/// move the times of all photographs.
+void refuseEmptyValues(CLI::App &app)
+{
+    for (CLI::Option *option : app.get_options()) {
+        const bool takesValue = option->get_items_expected_max() > 0;
+        if (takesValue && option->nonpositional())
+            option->check([](const std::string &value) {
+                return std::string(trimmed(value).empty() ? "the value is empty" : "");
+            });
+    }
+    for (CLI::App *inner : app.get_subcommands([](CLI::App *) { return true; }))
+        refuseEmptyValues(*inner);
 }
 
 /// Runs the verb; the one place where exceptions become a line on the error stream and an exit
@@ -89,6 +107,7 @@ Outcome run(int count, char **arguments, Terminal &terminal)
     program.require_subcommand(1);
     Action chosen;
     declareVerbs(program, chosen);
+    refuseEmptyValues(program);
     try {
         program.parse(count, arguments);
     } catch (const CLI::ParseError &error) {

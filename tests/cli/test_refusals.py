@@ -25,6 +25,22 @@ class Usage(TerminalTest):
         self.refused(2, "new", self.project, "--name", "", "--profile", "ca", says="--name")
         self.assertFalse(self.project.exists())
 
+    def test_an_option_without_a_value_is_none_that_was_not_given(self):
+        self.make_project(bench())
+        self.ask("log", self.project, "--component", "LW", "--minutes", 5, "--note", "Going on")
+        before = self.ask("journal", self.project).out
+        for option in (("undo", "--row"), ("undo", "--who"), ("forecast", "--hours-per-week"),
+                       ("photos", "--shift", "1h", "--component"),
+                       ("photos", "--shift", "1h", "--from"), ("photos", "--shift"),
+                       ("squawks", "--part"), ("squawks", "--inspection")):
+            for empty in ("", " "):
+                with self.subTest(option=option, empty=empty):
+                    verb, *rest = option
+                    self.refused(2, verb, self.project, *rest, empty,
+                                 says=f"{rest[-1]}: the value is empty")
+        self.refused(2, "packet", self.project, "--closing", "1", "--to", "", says="--to")
+        self.assertEqual(self.ask("journal", self.project).out, before)
+
     def test_help_and_version_are_answers(self):
         self.assertIn("ready", self.ask("--help").out)
         self.assertIn("--as-of", self.ask("ready", "--help").out)
