@@ -10,7 +10,10 @@
 #include <sqlite3.h>
 
 #include <array>
+#include <cerrno>
 #include <optional>
+#include <system_error>
+#include <unistd.h>
 
 namespace lastrivet::storage {
 
@@ -62,12 +65,28 @@ std::optional<Header> findHeader(const std::filesystem::path &path)
     return header;
 }
 
+[[noreturn]] void refuseUnreadable(const std::filesystem::path &place, const std::error_code &why)
+{
+    throw UnreadableInput(Message{"{0} cannot be read: {1}.", {place.string(), why.message()}},
+                          place);
+}
+
+/// A file that may not be read, or that lost its content, may well be a project: it is not told as
+/// a file of something else.
 Header readHeader(const std::filesystem::path &file)
 {
     const auto header = findHeader(file);
-    if (!header)
-        throw UnreadableInput(Message{"{0} is not a Lastrivet project.", {file.string()}}, file);
-    return *header;
+    if (header)
+        return *header;
+    if (::access(file.c_str(), R_OK) != 0)
+        refuseUnreadable(file, {errno, std::generic_category()});
+    if (!isNotEmpty(file))
+        throw UnreadableInput(
+            Message{"{0} is not a Lastrivet project: the file is empty. If it was "
+                    "one, restore a backup.",
+                    {file.string()}},
+            file);
+    throw UnreadableInput(Message{"{0} is not a Lastrivet project.", {file.string()}}, file);
 }
 
 [[noreturn]] void refuseNewer(std::int64_t schema)
@@ -97,8 +116,11 @@ bool isProjectDatabase(const std::filesystem::path &file)
 
 void requireProject(const std::filesystem::path &folder, const std::filesystem::path &database)
 {
-    std::error_code none;
-    if (!std::filesystem::is_regular_file(database, none)) {
+    std::error_code error;
+    const auto status = std::filesystem::status(database, error);
+    if (!std::filesystem::status_known(status))
+        refuseUnreadable(folder, error);
+    if (!std::filesystem::is_regular_file(status)) {
         throw UnreadableInput(
             Message{"{0} is not a Lastrivet project: it has no records.db.", {folder.string()}},
             folder);

@@ -192,6 +192,17 @@ class ReadOnly(TerminalTest):
         if self.as_nobody("--version").returncode != 0:
             self.skipTest("the program cannot be run as another user here")
 
+    def test_what_may_not_be_read_is_not_told_as_something_else(self):
+        for place in (self.project / "records.db", self.project):
+            with self.subTest(place=place):
+                before = place.stat().st_mode
+                os.chmod(place, 0)
+                done = self.as_nobody("ready", self.project)
+                os.chmod(place, before)
+                self.assertEqual(done.returncode, 3)
+                self.assertEqual(done.stderr,
+                                 f"lastrivet-cli: {place} cannot be read: Permission denied.\n")
+
     def test_reading_works_and_writing_is_refused(self):
         before = (self.project / "records.db").read_bytes()
         self.assertEqual(json.loads(self.as_nobody("hours", self.project, "--json").stdout)

@@ -223,6 +223,8 @@ TEST_CASE("What is no project is refused in one sentence and left as it is")
         CHECK(bytesOf(file) == content);
         CHECK(namesIn(folder.path()) == std::vector<std::string>{"records.db"});
     }
+    writeTo(file, "");
+    CHECK_THROWS_WITH(open(folder.path()), Catch::Contains("the file is empty"));
 }
 
 TEST_CASE("A project of a newer schema is refused and stays as it is, byte for byte")
