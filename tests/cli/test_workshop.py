@@ -155,7 +155,8 @@ class Workshop(TerminalTest):
                 (("rivet", "--diameter", "1/8", "--grip=-0.1"), "--grip")):
             with self.subTest(arguments=arguments):
                 self.refused(2, "workshop", *arguments, says=says)
-        self.refused(3, "workshop", "balance", self.folder / "none.json", says="could not be read")
+        self.refused(3, "workshop", "balance", self.folder / "none.json", says="is not there")
+        self.refused(3, "workshop", "balance", self.folder, says=f"{self.folder} is a folder")
         path = self.folder / "items.json"
         path.write_text('{"weight_unit": "lb", "arm_unit": "in", "items": []}', encoding="utf-8")
         self.refused(3, "workshop", "balance", path, says="nothing to weigh")

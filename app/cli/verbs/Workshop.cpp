@@ -7,6 +7,7 @@
 #include "core/balance/BalanceFile.h"
 #include "core/base/Error.h"
 #include "core/base/JsonWriter.h"
+#include "core/exchange/InputText.h"
 #include "core/workshop/Inches.h"
 #include "core/workshop/Sheet.h"
 #include "core/workshop/Wrench.h"
@@ -15,8 +16,6 @@
 
 #include <algorithm>
 #include <fmt/ostream.h>
-#include <fstream>
-#include <iterator>
 
 namespace lastrivet::cli {
 
@@ -179,11 +178,7 @@ Outcome table(const Options &options, Terminal &terminal)
 
 Outcome balance(const Options &options, Terminal &terminal)
 {
-    std::ifstream stream(options.file, std::ios::binary);
-    const std::string text{std::istreambuf_iterator<char>(stream), {}};
-    if (!stream)
-        throw UnreadableInput(fmt::format("{} could not be read.", options.file));
-    const auto question = balance::readQuestion(text);
+    const auto question = balance::readQuestion(exchange::readInputFile(options.file));
     const auto sum = question ? balance::balance(question->items, question->chord)
                               : Result<balance::Balance, Message>(question.reason());
     if (!sum)
