@@ -4,6 +4,8 @@
 
 #include "core/base/Error.h"
 
+#include <cerrno>
+#include <cstring>
 #include <fstream>
 #include <system_error>
 #include <vector>
@@ -39,13 +41,21 @@ std::string readAll(std::istream &in, const std::filesystem::path &file)
 std::string readInputFile(const std::filesystem::path &file)
 {
     std::error_code error;
-    if (!std::filesystem::exists(file, error))
+    const auto status = std::filesystem::status(file, error);
+    if (!std::filesystem::status_known(status))
+        throw UnreadableInput(
+            Message{"{0} cannot be read: {1}.", {file.string(), error.message()}});
+    if (!std::filesystem::exists(status))
         throw UnreadableInput(Message{"{0} is not there.", {file.string()}});
-    if (std::filesystem::is_directory(file, error))
+    if (std::filesystem::is_directory(status))
         throw UnreadableInput(Message{"{0} is a folder, not a file.", {file.string()}});
     if (const auto size = std::filesystem::file_size(file, error); !error && size > longest)
         refuseLength(file);
+    errno = 0;
     std::ifstream in(file, std::ios::binary);
+    if (!in)
+        throw UnreadableInput(Message{"{0} cannot be read: {1}.",
+                                      {file.string(), std::string(std::strerror(errno))}});
     auto text = readAll(in, file);
     if (text.starts_with("\xEF\xBB\xBF"))
         text.erase(0, 3);
