@@ -77,6 +77,22 @@ class Packet(TerminalTest):
         self.assertNotEqual(self.ask("journal", self.project, "--json").json()[-1]["kind"],
                             "printed")
 
+    def test_what_the_project_keeps_is_never_written_over(self):
+        photo = self.write("a.jpg", picture())
+        self.ask("photos", self.project, photo)
+        kept, = (self.project / "photos").rglob("*.jpg")
+        before = self.ask("journal", self.project).out
+        for place in (self.project / "records.db", kept):
+            with self.subTest(place=place):
+                content = place.read_bytes()
+                self.refused(3, "packet", self.project, "--closing", LEFT_SKIN, "--to", place,
+                             says="is what a Lastrivet project keeps")
+                self.refused(3, "logbook", self.project, "--to", place,
+                             says="is what a Lastrivet project keeps")
+                self.assertEqual(place.read_bytes(), content)
+        self.assertEqual(self.ask("journal", self.project).out, before)
+        self.ask("verify", self.project)
+
     def test_as_a_folder_has_sums_that_sha256sum_accepts(self):
         content = picture()
         path = self.write("a.jpg", content)

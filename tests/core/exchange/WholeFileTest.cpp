@@ -6,11 +6,13 @@
 #include "core/base/WriteFailure.h"
 #include "tests/support/PlainUser.h"
 #include "tests/support/TemporaryFolder.h"
+#include "tests/support/TestProject.h"
 
 #include <catch2/catch.hpp>
 
 #include <cerrno>
 #include <filesystem>
+#include <fstream>
 #include <ostream>
 #include <string>
 
@@ -47,6 +49,25 @@ TEST_CASE("A file that cannot be written is told with the reason")
     const test::PlainUser plain;
     CHECK_THAT(refusalOf(folder / "shut" / "whole.json"),
                Catch::Contains(": the folder cannot be written;"));
+}
+
+TEST_CASE("What a project keeps is never written over")
+{
+    test::TestProject project;
+    project.close();
+    const fs::path photo = project.folder() / "photos" / "a.jpg";
+    std::ofstream(photo) << "evidence";
+    const test::TemporaryFolder elsewhere;
+    fs::create_symlink(photo, elsewhere / "link.json");
+    fs::copy_file(project.database(), elsewhere / "copy.json");
+    for (const fs::path &place :
+         {project.database(), photo, elsewhere / "link.json", elsewhere / "copy.json"})
+        CHECK_THAT(refusalOf(place), Catch::Contains("is what a Lastrivet project keeps; nothing"));
+    CHECK(fs::file_size(photo) == 8);
+    project.reopen();
+    // Beside these a person may put papers into the folder, and again.
+    CHECK(refusalOf(project.folder() / "records.json").empty());
+    CHECK(refusalOf(project.folder() / "records.json").empty());
 }
 
 TEST_CASE("What was done after the writing had failed is not told as its reason")
