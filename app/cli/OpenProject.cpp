@@ -86,6 +86,11 @@ void tellOfStrays(const Records &records, Terminal &terminal)
             "{} {} names {} {}, which is not on record, and counts nowhere: another program wrote "
             "into the database, or it is damaged. “verify” says what else is wrong.",
             word(stray->record.type), stray->record.id, word(stray->named.type), stray->named.id));
+    if (const auto ring = readiness::firstRing(records))
+        terminal.complain(fmt::format(
+            "component {} lies inside itself, and what is in it may count nowhere: another program "
+            "wrote into the database, or it is damaged. “verify” says what else is wrong.",
+            ring->value()));
 }
 
 void requireDone(const Result<ChangeNotice, Refusal> &result)

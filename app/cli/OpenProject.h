@@ -39,8 +39,9 @@ OpenedProject openForWriting(const std::string &folder, const std::string &who, 
 /// that the journal does not mention it.
 OpenedProject openToPrint(const std::string &folder, const std::string &who, Terminal &terminal);
 
-/// Tells when a record that an answer stands on names one that is not there, as where another
-/// program wrote into the database: the answer is then not all that was recorded.
+/// Tells when a record that an answer stands on names one that is not there, or a part lies inside
+/// itself, as where another program wrote into the database: the answer is then not all that was
+/// recorded.
 void tellOfStrays(const Records &records, Terminal &terminal);
 
 /// Throws `Invalid` with one line per reason when a change was refused.

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readiness/Strays.h"
 
+#include <cstddef>
+
 namespace lastrivet::readiness {
 
 namespace {
@@ -52,6 +54,18 @@ private:
     std::optional<Stray> m_found;
 };
 
+bool liesInItself(const Records &records, const Component &part)
+{
+    Id<Component> above = part.parent_id;
+    for (std::size_t steps = 0; above && steps <= records.components.size(); ++steps) {
+        if (above == part.id)
+            return true;
+        const Component *next = records.findLive(above);
+        above = next ? next->parent_id : Id<Component>{};
+    }
+    return false;
+}
+
 } // namespace
 
 std::optional<Stray> firstStray(const Records &records)
@@ -74,6 +88,16 @@ std::optional<Stray> firstStray(const Records &records)
     search.look(records.part_lines, &PartLine::component_id);
     search.look(records.material_uses, &MaterialUse::component_id);
     return search.found();
+}
+
+std::optional<Id<Component>> firstRing(const Records &records)
+{
+    for (const Component &part : records.components) {
+        // Around a ring ids cannot only fall from each part to the one that it lies in.
+        if (!part.withdrawn_on && part.parent_id >= part.id && liesInItself(records, part))
+            return part.id;
+    }
+    return std::nullopt;
 }
 
 } // namespace lastrivet::readiness

@@ -21,4 +21,8 @@ struct Stray {
 /// one look at each record.
 std::optional<Stray> firstStray(const Records &records);
 
+/// The first live part that lies inside itself, as after another program wrote into the database:
+/// what it holds may be in no closing's reach.
+std::optional<Id<Component>> firstRing(const Records &records);
+
 } // namespace lastrivet::readiness

@@ -63,6 +63,18 @@ class Ready(TerminalTest):
         self.assertIn(f"step {RIVET_RIBS} names component 12345, which is not on record", line)
         self.assertIn("verify", line)
         answer.json()
+        for verb in ("hours", "forecast", "squawks"):
+            self.assertEqual(self.run_program(verb, self.project).err.splitlines(), [line])
+
+    def test_a_part_that_was_put_into_itself_is_told(self):
+        subprocess.run(["sqlite3", self.project / "records.db",
+                        f"UPDATE component SET parent_id = id WHERE id = {LEFT_WING}"],
+                       check=True, capture_output=True)
+        answer = self.run_program("ready", self.project, "--json")
+        self.assertEqual(answer.code, 0)
+        line, = answer.err.splitlines()
+        self.assertIn(f"component {LEFT_WING} lies inside itself", line)
+        answer.json()
 
     def test_text_groups_by_state_and_names_blockers_and_cure(self):
         text = self.ask("ready", self.project, "--as-of", "2026-03-14").out

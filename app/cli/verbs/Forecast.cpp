@@ -140,6 +140,7 @@ Outcome tell(const Options &options, Terminal &terminal)
 {
     const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
+    tellOfStrays(records, terminal);
     const Moment asOf = options.asOf ? momentOf(*options.asOf, "--as-of") : project->today();
     if (options.hoursPerWeek && !(*options.hoursPerWeek > 0 && *options.hoursPerWeek <= 168))
         throw WrongUsage("--hours-per-week: a week has 168 hours, and some of them.");

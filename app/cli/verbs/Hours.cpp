@@ -26,6 +26,7 @@ Outcome tell(const Options &options, Terminal &terminal)
     const auto by = wordOf<Grouping>(options.by, "--by");
     const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
+    tellOfStrays(records, terminal);
     if (options.json)
         answers::writeJson(hours::totals(records), records, terminal.out());
     else if (options.csv)

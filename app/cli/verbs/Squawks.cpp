@@ -151,6 +151,7 @@ Outcome tell(const Options &options, Terminal &terminal)
 {
     const auto project = openForReading(options.project, terminal);
     const Records &records = *project->records();
+    tellOfStrays(records, terminal);
     const Moment asOf = project->today();
     const auto answer = readiness::readiness(records, project->profile(), asOf);
     const auto list = readiness::filtered(readiness::squawkOrder(records, answer, asOf),

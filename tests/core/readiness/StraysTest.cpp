@@ -23,6 +23,21 @@ TEST_CASE("A record whose part is not on record is found, and none where all are
     CHECK_FALSE(readiness::firstStray(project.records));
 }
 
+TEST_CASE("A part that lies inside itself is found, also by way of others")
+{
+    ProjectBuilder project;
+    const auto wing = project.part("Wing");
+    const auto panel = project.part("Panel", wing);
+    const auto rib = project.part("Rib", panel);
+    CHECK_FALSE(readiness::firstRing(project.records));
+    project.change(panel, [panel](Component &changed) { changed.parent_id = panel; });
+    CHECK(readiness::firstRing(project.records) == panel);
+    project.change(panel, [rib](Component &changed) { changed.parent_id = rib; });
+    CHECK(readiness::firstRing(project.records) == panel);
+    project.withdraw(rib);
+    CHECK_FALSE(readiness::firstRing(project.records));
+}
+
 TEST_CASE("A part that is withdrawn is as good as none, also in a set")
 {
     ProjectBuilder project;
