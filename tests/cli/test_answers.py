@@ -7,8 +7,8 @@ import io
 import subprocess
 from datetime import date, timedelta
 
-from documents import (BUILDER, BURR, LEFT_SKIN, LOOSE_WIRE, OVERDRIVEN, RIB, RIGHT_SKIN,
-                       RIGHT_WING, RIVET_RIBS, SCRATCH, bench)
+from documents import (BUILDER, BURR, LEFT_SKIN, LEFT_WING, LOOSE_WIRE, OVERDRIVEN, RIB,
+                       RIGHT_SKIN, RIGHT_WING, RIVET_RIBS, SCRATCH, bench)
 from terminal import TerminalTest
 
 

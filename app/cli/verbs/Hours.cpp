@@ -46,7 +46,7 @@ void declareHours(CLI::App &program, Action &chosen)
     CLI::App &verb = addVerb(program, "hours", "Adds up the log", *options);
     verb.add_option(
             "--by", options->by,
-            fmt::format("One of {}; JSON has them all", fmt::join(Words<Grouping>::list, ", ")))
+            fmt::format("One of {}; JSON has all but step", fmt::join(Words<Grouping>::list, ", ")))
         ->type_name("WHAT");
     CLI::Option *csv = verb.add_flag("--csv", options->csv, "The same as CSV, in whole minutes");
     addJsonFlag(verb, options->json);

@@ -13,7 +13,9 @@
 
 #include <CLI/CLI.hpp>
 
+#include <cstdint>
 #include <fmt/ostream.h>
+#include <optional>
 
 namespace lastrivet::cli {
 
@@ -29,7 +31,7 @@ struct Options : VerbOptions {
     std::string severity;
     std::string part;
     std::string verifier;
-    std::int64_t inspection = 0;
+    std::optional<std::int64_t> inspection;
     std::string reachable;
     std::string text;
     bool json = false;
@@ -139,10 +141,10 @@ SquawkFilter filterOf(const Options &options, const Records &records)
     filter.text = options.text;
     if (!options.part.empty())
         filter.part = partOf(records, options.part, "--part").id;
-    if (options.inspection != 0) {
-        filter.inspection = Id<Inspection>{options.inspection};
+    if (options.inspection) {
+        filter.inspection = Id<Inspection>{*options.inspection};
         if (!records.findLive(filter.inspection))
-            throw WrongUsage(fmt::format("No inspection has the id {}.", options.inspection));
+            throw WrongUsage(fmt::format("No inspection has the id {}.", *options.inspection));
     }
     return filter;
 }
