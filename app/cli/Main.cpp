@@ -129,7 +129,11 @@ int main(int count, char **arguments)
     Terminal terminal(std::cout, std::cerr);
     const Outcome outcome = run(count, arguments, terminal);
     if (!std::cout.flush()) {
-        terminal.complain("The answer could not be written.");
+        // Whoever takes it for undone and asks again has it twice.
+        terminal.complain(outcome == Outcome::Done || outcome == Outcome::No
+                              ? "The answer could not be written. A change that was asked for is "
+                                "made all the same."
+                              : "The answer could not be written.");
         return int(Outcome::Failed);
     }
     return int(outcome);

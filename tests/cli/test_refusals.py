@@ -428,6 +428,19 @@ class Output(TerminalTest):
                                   stderr=subprocess.PIPE, check=False)
         self.assertEqual(done.returncode, 3)
 
+    @unittest.skipUnless(os.path.exists("/dev/full"), "needs a device that is always full")
+    def test_a_change_whose_answer_cannot_be_written_is_told_to_be_made(self):
+        self.make_project(bench())
+        before = self.ask("hours", self.project, "--json").json()["total"]["minutes"]
+        with open("/dev/full", "wb") as full:
+            done = subprocess.run([PROGRAM, "log", self.project, "--component", "LW", "--minutes",
+                                   "5", "--note", "Going on"], stdout=full,
+                                  stderr=subprocess.PIPE, check=False)
+        self.assertEqual(done.returncode, 3)
+        self.assertIn(b"A change that was asked for is made all the same.", done.stderr)
+        self.assertEqual(self.ask("hours", self.project, "--json").json()["total"]["minutes"],
+                         before + 5)
+
     def test_an_export_that_cannot_be_written_is_an_error(self):
         self.make_project(bench())
         for name in ("no/such/folder/x.json", "no/such/folder/x.zip"):
