@@ -35,6 +35,16 @@ class New(TerminalTest):
         self.refused(3, "new", self.project, "--name", "Two", "--profile", "ca", says="exists")
         self.assertEqual((self.project / "records.db").read_bytes(), before)
 
+    def test_the_time_zone_is_that_of_the_environment(self):
+        for number, zone in enumerate(("Europe/Paris", ":Europe/Paris",
+                                       ":/usr/share/zoneinfo/Europe/Paris")):
+            with self.subTest(zone=zone):
+                self.project = self.folder / f"Bench{number}.lastrivet"
+                self.ask("new", self.project, "--name", "N", "--profile", "plain",
+                         environment={"TZ": zone})
+                self.assertEqual(self.database("SELECT time_zone FROM project"),
+                                 [{"time_zone": "Europe/Paris"}])
+
     def test_a_folder_without_a_name_takes_nothing_from_the_one_that_one_is_in(self):
         self.ask("new", self.project, "--name", "One", "--profile", "ca")
         (self.project / "photos/a.jpg").write_bytes(b"a")

@@ -25,16 +25,24 @@ struct Options : VerbOptions {
     std::string who;
 };
 
+/// "Europe/Berlin" of "/usr/share/zoneinfo/Europe/Berlin", and of itself.
+std::string zoneOfFile(const std::string &file)
+{
+    constexpr std::string_view folder = "zoneinfo/";
+    const auto at = file.find(folder);
+    return at == std::string::npos ? file : file.substr(at + folder.size());
+}
+
 /// The time zone that this computer is set to, as an IANA name.
 std::string zoneHere()
 {
-    if (const char *zone = std::getenv("TZ"); zone && isKnownZone(zone))
-        return zone;
+    // By POSIX a colon may stand before a zone's name or file.
+    const char *set = std::getenv("TZ");
+    const std::string named = set ? zoneOfFile(*set == ':' ? set + 1 : set) : "";
+    if (isKnownZone(named))
+        return named;
     std::error_code none;
-    const std::string link = fs::read_symlink("/etc/localtime", none).string();
-    constexpr std::string_view folder = "zoneinfo/";
-    const auto at = link.find(folder);
-    const std::string zone = at == std::string::npos ? "" : link.substr(at + folder.size());
+    const std::string zone = zoneOfFile(fs::read_symlink("/etc/localtime", none).string());
     return isKnownZone(zone) ? zone : "UTC";
 }
 
