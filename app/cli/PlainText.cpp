@@ -26,6 +26,8 @@ void joinAtSeparators(std::string &text)
 std::string onOneLine(std::string_view text)
 {
     std::string line = visibleText(text);
+    if (firstNotUtf8(line))
+        line = wellFormed(line);
     for (char &c : line)
         c = c == '\n' || c == '\r' || c == '\t' ? ' ' : c;
     joinAtSeparators(line);

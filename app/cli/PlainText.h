@@ -10,8 +10,8 @@
 
 namespace lastrivet::cli {
 
-/// A text of the records as a terminal may show it: line breaks become spaces, and what could steer
-/// the terminal a sign.
+/// A text of the records, or the name of a file, as a terminal may show it: line breaks become
+/// spaces, what could steer the terminal a sign, and bytes that are no UTF-8 U+FFFD.
 std::string onOneLine(std::string_view text);
 /// Characters, not bytes.
 std::size_t widthOf(std::string_view text);

@@ -75,6 +75,9 @@ class Usage(TerminalTest):
         self.assertTrue(made["files"][0]["file"].endswith("d\ufffd.json"))
         entry = self.ask("journal", self.project, "--json").json()[-1]
         self.assertEqual(entry["label"], "Imported d\ufffd.json")
+        self.refused(3, "ready", self.folder / "x\udcff", says="x\ufffd is not a Lastrivet project")
+        self.refused(2, "ready", self.project, "--closing", "\udcff", says="no closing \ufffd.")
+        self.refused(2, "\udcff", says="no verb “\ufffd”")
 
     def test_a_code_that_two_parts_have_but_for_its_case_is_told(self):
         document = bench()
