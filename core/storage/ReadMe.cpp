@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <fstream>
+#include <system_error>
 
 namespace lastrivet::storage {
 
@@ -83,14 +84,21 @@ void write(const fs::path &file, const std::string &text)
     // In a folder from a stranger it may be a link, through which another file would be
     // overwritten.
     fs::remove(unfinished);
-    {
-        std::ofstream stream(unfinished, std::ios::binary | std::ios::trunc);
-        stream << text;
-        if (!stream.flush())
-            throw NotSaved(Message{"{0} could not be written.", {file.string()}});
+    try {
+        {
+            std::ofstream stream(unfinished, std::ios::binary | std::ios::trunc);
+            stream << text;
+            if (!stream.flush())
+                throw NotSaved(Message{"{0} could not be written.", {file.string()}});
+        }
+        syncFile(unfinished);
+        fs::rename(unfinished, file);
+    } catch (...) {
+        // Whoever made the folder could not take it away again.
+        std::error_code ignored;
+        fs::remove(unfinished, ignored);
+        throw;
     }
-    syncFile(unfinished);
-    fs::rename(unfinished, file);
 }
 
 } // namespace

@@ -26,6 +26,16 @@ TEST_CASE("What is laid into the folder for whoever finds it never follows a lin
     CHECK(fs::exists(folder / "lists/people.csv"));
 }
 
+TEST_CASE("A page that cannot be laid into the folder leaves nothing half-written there")
+{
+    TestProject made;
+    const fs::path folder = made.folder();
+    fs::remove(folder / "READ-ME-FIRST.txt");
+    fs::create_directories(folder / "READ-ME-FIRST.txt" / "inside");
+    CHECK_THROWS(exchange::writePlainRecords(*made->records(), folder));
+    CHECK_FALSE(fs::exists(folder / "READ-ME-FIRST.txt.new"));
+}
+
 TEST_CASE("Lists are not written where a link leads, over others of their names")
 {
     TestProject made;
