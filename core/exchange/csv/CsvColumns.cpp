@@ -233,6 +233,11 @@ CsvColumns columnsByHeader(const CsvTable &table, RecordType type)
     CsvColumns columns;
     for (const auto &header : table.header) {
         const auto name = asFieldName(header, type);
+        // A stranger's list may have any number of columns that are none.
+        if (!describe(type).find(name)) {
+            columns.emplace_back();
+            continue;
+        }
         const auto before = std::find(columns.begin(), columns.end(), name);
         bool isFree = before == columns.end();
         if (!isFree &&
@@ -240,7 +245,7 @@ CsvColumns columnsByHeader(const CsvTable &table, RecordType type)
             before->clear();
             isFree = true;
         }
-        columns.push_back(isFree && describe(type).find(name) ? name : std::string());
+        columns.push_back(isFree ? name : std::string());
     }
     for (std::size_t i = 0; i < columns.size(); ++i) {
         if (plainHeader(table.header[i]) == maybeClock && areTimesOfDay(table, i))
@@ -270,7 +275,7 @@ std::vector<std::string> doubledColumns(const CsvTable &table, RecordType type)
     const auto columns = columnsByHeader(table, type);
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const auto name = asFieldName(table.header[i], type);
-        if (!name.empty() && columns[i].empty() &&
+        if (columns[i].empty() && describe(type).find(name) &&
             std::find(columns.begin(), columns.end(), name) != columns.end())
             doubled.push_back(table.header[i]);
     }

@@ -6,7 +6,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <sstream>
+#include <string>
 
 using namespace lastrivet;
 using namespace lastrivet::exchange;
@@ -304,4 +306,16 @@ TEST_CASE("Only a length of time may be written with a colon, a number of parts 
     ProjectBuilder project;
     const auto plan = planOf(project, RecordType::PartLine, "name,quantity\nBolt,1:30\n");
     CHECK(fates(plan) == std::vector{Fate::Wrong});
+}
+
+TEST_CASE("However many columns name no field, those that do are found")
+{
+    CsvTable table;
+    for (int i = 0; i < 50'000; ++i)
+        table.header.push_back("c" + std::to_string(i));
+    table.header.push_back("Title");
+    const auto columns = columnsByHeader(table, RecordType::Step);
+    CHECK(columns.back() == "title");
+    CHECK(std::count(columns.begin(), columns.end(), std::string()) == 50'000);
+    CHECK(doubledColumns(table, RecordType::Step).empty());
 }
