@@ -129,6 +129,13 @@ class Packet(TerminalTest):
         self.refused(2, "packet", self.project, "--closing", LEFT_SKIN, "--folder",
                      self.folder / "Packet", "--small", says="--folder")
 
+    def test_an_empty_argument_is_one_too_many(self):
+        self.refused(2, "packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf, "",
+                     says="not expected")
+        self.refused(2, "packet", self.project, "--folder", "--folder", "", "--json", "more",
+                     says="packet --help")
+        self.assertFalse(self.pdf.exists())
+
     def test_leaves_nothing_behind_on_a_disk_that_takes_no_more(self):
         large = Image.effect_noise((2600, 2600), 90)
         data = io.BytesIO()

@@ -133,6 +133,8 @@ void tellJson(const Options &options, const IdSet<Closing> &closings, const prin
 
 Outcome make(const Options &options, Terminal &terminal)
 {
+    if (placeOf(options).empty())
+        throw WrongUsage("One of --to and --folder is needed.");
     const auto project = openToPrint(options.project, options.who, terminal);
     const auto closings = closingsOf(*project->records(), options.closings);
     tellOfStrays(*project->records(), terminal);
@@ -155,13 +157,13 @@ void declarePacket(CLI::App &program, Action &chosen)
     verb.add_option("--closing", options->closings, "The closings it is about")
         ->required()
         ->type_name("ID");
-    CLI::App &place = *verb.add_option_group("Place");
-    place.add_option("--to", options->to, "The PDF to write")->type_name("FILE.pdf");
+    // No group of options: CLI11 takes an empty argument for the name of one, and hangs.
+    CLI::Option &to = *verb.add_option("--to", options->to, "The PDF to write");
+    to.type_name("FILE.pdf");
     CLI::Option &folder =
-        *place.add_option("--folder", options->folder,
-                          "A new folder for the PDF, the photographs in full size, and SHA256SUMS");
-    folder.type_name("DIR");
-    place.require_option(1);
+        *verb.add_option("--folder", options->folder,
+                         "A new folder for the PDF, the photographs in full size, and SHA256SUMS");
+    folder.type_name("DIR")->excludes(&to);
     verb.add_flag("--small", options->small, "A PDF under 15 MB, to send")->excludes(&folder);
     addPaper(verb, options->paper);
     addWho(verb, options->who);
