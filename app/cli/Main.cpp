@@ -43,20 +43,28 @@ void declareVerbs(CLI::App &program, Action &chosen)
     declareJournal(program, chosen);
 }
 
-/// Refuses options with an empty value, as a script passes where a variable of its own is not set.
-/// Taken for an option that is not given, it would take another change back than the one meant, or
-/// move the times of all photographs.
-void refuseEmptyValues(CLI::App &app)
+/// What is wrong with the value of an option; empty when nothing is.
+std::string faultOf(const std::string &value, const CLI::App &verb)
+{
+    if (trimmed(value).empty())
+        return "the value is empty";
+    if (value.starts_with("--") && verb.get_option_no_throw(value))
+        return "the value is missing; " + value + " is an option";
+    return {};
+}
+
+/// Refuses options with an empty value, or with the next option in its place, as where a variable
+/// of a script is not set. Taken for an option that is not given, it would take another change back
+/// than the one meant, or move the times of all photographs.
+void requireValues(CLI::App &app)
 {
     for (CLI::Option *option : app.get_options()) {
         const bool takesValue = option->get_items_expected_max() > 0;
         if (takesValue && option->nonpositional())
-            option->check([](const std::string &value) {
-                return std::string(trimmed(value).empty() ? "the value is empty" : "");
-            });
+            option->check([&app](const std::string &value) { return faultOf(value, app); });
     }
     for (CLI::App *inner : app.get_subcommands([](CLI::App *) { return true; }))
-        refuseEmptyValues(*inner);
+        requireValues(*inner);
 }
 
 /// Runs the verb; the one place where exceptions become a line on the error stream and an exit
@@ -107,7 +115,7 @@ Outcome run(int count, char **arguments, Terminal &terminal)
     program.require_subcommand(1);
     Action chosen;
     declareVerbs(program, chosen);
-    refuseEmptyValues(program);
+    requireValues(program);
     try {
         program.parse(count, arguments);
     } catch (const CLI::ParseError &error) {

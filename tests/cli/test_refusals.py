@@ -39,6 +39,10 @@ class Usage(TerminalTest):
                     self.refused(2, verb, self.project, *rest, empty,
                                  says=f"{rest[-1]}: the value is empty")
         self.refused(2, "packet", self.project, "--closing", "1", "--to", "", says="--to")
+        self.refused(2, "packet", self.project, "--closing", "1", "--to", "--json",
+                     says="--to: the value is missing; --json is an option")
+        self.refused(2, "log", self.project, "--component", "LW", "--minutes", 5, "--note",
+                     "--who", says="--note: the value is missing")
         self.assertEqual(self.ask("journal", self.project).out, before)
 
     def test_help_and_version_are_answers(self):
