@@ -16602,10 +16602,6 @@
 <context>
     <name>lastrivet::ui::LineEditor</name>
     <message>
-        <source>“%1” is no day; write it as %2 or “yesterday”.</source>
-        <translation>„%1“ ist kein Tag; schreiben Sie ihn als %2 oder „gestern“.</translation>
-    </message>
-    <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
         <translation>„%1“ ist keine Dauer; schreiben Sie sie als 2h15 oder 90m.</translation>
     </message>
@@ -16616,6 +16612,10 @@
     <message>
         <source>“%1” is no whole number.</source>
         <translation>„%1“ ist keine ganze Zahl.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day; write it as %2, as %2 14:30, or “yesterday”.</source>
+        <translation>„%1“ ist kein Tag; schreiben Sie ihn als %2, als %2 14:30 oder „gestern“.</translation>
     </message>
 </context>
 <context>

@@ -16602,10 +16602,6 @@
 <context>
     <name>lastrivet::ui::LineEditor</name>
     <message>
-        <source>“%1” is no day; write it as %2 or “yesterday”.</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; écrivez %2 ou «&#xa0;hier&#xa0;».</translation>
-    </message>
-    <message>
         <source>“%1” is no duration; write it as 2h15 or 90m.</source>
         <translation>«&#xa0;%1&#xa0;» n’est pas une durée&#xa0;; écrivez 2h15 ou 90m.</translation>
     </message>
@@ -16616,6 +16612,10 @@
     <message>
         <source>“%1” is no whole number.</source>
         <translation>«&#xa0;%1&#xa0;» n’est pas un nombre entier.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day; write it as %2, as %2 14:30, or “yesterday”.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; écrivez %2, %2 14:30 ou «&#xa0;hier&#xa0;».</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,8 @@
 
 #include "core/base/Tongue.h"
 #include "core/base/VisibleText.h"
+#include "core/entry/ClockText.h"
+#include "core/entry/DayText.h"
 #include "core/profiles/Citation.h"
 
 #include <QCoreApplication>
@@ -198,6 +200,27 @@ std::optional<Moment> parseMoment(const QString &text)
     if (!day || match.captured(3).toInt() > 59 || minute >= 24 * 60)
         return std::nullopt;
     return Moment::ofTime(day->day(), minute);
+}
+
+std::optional<Moment> typedMoment(const QString &text, Moment today)
+{
+    static const QRegularExpression withTime(
+        QStringLiteral(R"(^\s*(.+?)[\s,]+(\S+?)(?:\s+uhr)?\s*$)"),
+        QRegularExpression::CaseInsensitiveOption);
+    if (const auto known = parseMoment(text))
+        return known;
+    if (const auto known = entry::parseDayText(toStd(text), today))
+        return known;
+    const auto match = withTime.match(text);
+    if (!match.hasMatch())
+        return std::nullopt;
+    const QString front = match.captured(1);
+    const auto inWordsOfLine = entry::parseDayText(toStd(front), today);
+    const auto day = inWordsOfLine ? inWordsOfLine : parseDay(front);
+    const auto minute = entry::parseClock(toStd(match.captured(2).toLower()));
+    if (!day || day->hasTime() || !minute)
+        return std::nullopt;
+    return Moment::ofTime(day->day(), *minute);
 }
 
 QString hoursText(Minutes minutes)

@@ -59,6 +59,9 @@ QString timeText(Moment moment);
 std::optional<Moment> parseDay(const QString &text);
 /// The same, and a time of day may follow: "14/03/2026, 16:10".
 std::optional<Moment> parseMoment(const QString &text);
+/// The same, or the day in the words of the log's entry line, by `today`: "yesterday 16:10",
+/// "14 Mar", "14.3. 9:30".
+std::optional<Moment> typedMoment(const QString &text, Moment today);
 
 /// Hours and minutes, never decimals: "53 h 30".
 QString hoursText(Minutes minutes);

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/FieldEditor.h"
 
-#include "core/entry/DayText.h"
 #include "core/entry/DurationText.h"
 #include "core/stores/MoneyText.h"
 #include "ui/convert/FieldText.h"
@@ -154,10 +153,8 @@ private:
         if (text.isEmpty())
             return Scalar{};
         if (m_field.type == FieldType::Moment) {
-            auto day = entry::parseDayText(toStd(text), m_session.today());
-            if (!day)
-                day = parseDay(text);
-            return day ? std::optional<Scalar>(*day) : std::nullopt;
+            const auto moment = typedMoment(text, m_session.today());
+            return moment ? std::optional<Scalar>(*moment) : std::nullopt;
         }
         if (m_field.type == FieldType::Real) {
             const auto value = readNumber(text);
@@ -178,7 +175,7 @@ private:
     QString whyNot(const QString &text) const
     {
         if (m_field.type == FieldType::Moment)
-            return tr("“%1” is no day; write it as %2 or “yesterday”.")
+            return tr("“%1” is no day; write it as %2, as %2 14:30, or “yesterday”.")
                 .arg(text, toQt(m_session.today().text()));
         if (m_field.name.ends_with("minutes"))
             return tr("“%1” is no duration; write it as 2h15 or 90m.").arg(text);

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/MomentLine.h"
 
-#include "core/entry/DayText.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
@@ -24,9 +23,7 @@ void MomentLine::setMoment(std::optional<Moment> moment)
 
 std::optional<Moment> MomentLine::moment() const
 {
-    if (const auto known = parseMoment(text()))
-        return known;
-    return entry::parseDayText(toStd(text()), m_session.today());
+    return typedMoment(text(), m_session.today());
 }
 
 bool MomentLine::isWrong() const

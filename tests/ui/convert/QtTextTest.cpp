@@ -71,6 +71,26 @@ TEST_CASE("What is shown can be typed again")
         CHECK_FALSE(parseMoment(QString::fromUtf8(text)));
 }
 
+TEST_CASE("A time of day may stand behind a day in any of its words")
+{
+    const Moment today = *Moment::parse("2026-03-14"); // a Saturday
+    const auto typed = [&](const char *text) {
+        const auto moment = typedMoment(QString::fromUtf8(text), today);
+        return moment ? moment->text() : std::string();
+    };
+    CHECK(typed("13 Mar 2026, 08:15") == "2026-03-13T08:15");
+    CHECK(typed("13 Mar 8:15") == "2026-03-13T08:15");
+    CHECK(typed("13.3. 8:15") == "2026-03-13T08:15");
+    CHECK(typed("13.3.2026, 14:30 Uhr") == "2026-03-13T14:30");
+    CHECK(typed("2026-03-13 8h15") == "2026-03-13T08:15");
+    CHECK(typed("yesterday 2:30pm") == "2026-03-13T14:30");
+    CHECK(typed("gestern 14:30") == "2026-03-13T14:30");
+    CHECK(typed("Friday") == "2026-03-13");
+    CHECK(typed("2026-03-13T08:15") == "2026-03-13T08:15");
+    for (const auto text : {"8:15", "yesterday 25:00", "soon 8:15", "yesterday noon", ""})
+        CHECK(typed(text).empty());
+}
+
 namespace {
 
 struct Language {

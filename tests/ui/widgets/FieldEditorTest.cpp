@@ -3,6 +3,7 @@
 #include "ui/widgets/FieldEditor.h"
 
 #include "tests/ui/support/Workshop.h"
+#include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/widgets/RecordForm.h"
 
@@ -57,6 +58,34 @@ TEST_CASE("What is no whole number is called that, and two readings of one are b
     QLocale::setDefault(before);
     CHECK(session->records()->find(line)->unit_price == 178900);
     CHECK_FALSE(session->records()->find(bolt)->torque_max.has_value());
+}
+
+TEST_CASE("A time in a field may be typed as it is shown there")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Id<WorkSession> evening;
+    REQUIRE(session->change(QStringLiteral("An evening"), [&](Edit &edit) {
+        WorkSession worked;
+        worked.component_id = workshop.bay;
+        worked.began = Moment::parse("2026-03-12T08:15");
+        worked.minutes = Minutes{60};
+        evening = edit.put(worked);
+    }));
+    const auto type = [&](const QString &text) {
+        RecordForm form(*session, RecordType::WorkSession, {{std::string_view("began")}});
+        form.show(evening.value());
+        test::picture(form, 300, 100, "record-form-moment");
+        auto *line = form.findChild<QLineEdit *>();
+        line->selectAll();
+        QTest::keyClicks(line, text);
+        form.settle();
+        return session->records()->find(evening)->began;
+    };
+    CHECK(type(dateText(*Moment::parse("2026-03-12T09:45"))) == Moment::parse("2026-03-12T09:45"));
+    CHECK(type(QStringLiteral("2026-03-12 7:30")) == Moment::parse("2026-03-12T07:30"));
+    CHECK(type(QStringLiteral("yesterday 19:00")) == Moment::parse("2026-03-13T19:00"));
+    CHECK(type(QStringLiteral("yesterday")) == Moment::parse("2026-03-13"));
 }
 
 } // namespace lastrivet::ui
