@@ -17504,6 +17504,13 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::MediaModel</name>
+    <message>
+        <source>%1 (taken in)</source>
+        <translation>%1 (übernommen)</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::MessageLine</name>
     <message>
         <source>Undo</source>

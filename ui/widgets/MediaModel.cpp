@@ -11,13 +11,25 @@
 
 namespace lastrivet::ui {
 
+namespace {
+
+/// When it was taken; where nobody knows, the day on which it was taken in, and that it is this.
+QString whenText(const Media &media)
+{
+    if (media.taken_on || !media.imported_on)
+        return dateText(media.taken_on);
+    return MediaModel::tr("%1 (taken in)").arg(dayText(*media.imported_on));
+}
+
+} // namespace
+
 QString mediaTitle(const Media &media)
 {
-    if (!media.caption.empty())
-        return toQt(media.caption);
-    if (const auto day = dayOf(media))
-        return dateText(*day);
-    return toQt(media.file);
+    // A caption may have several lines; a title is one.
+    if (QString caption = toQt(media.caption).simplified(); !caption.isEmpty())
+        return caption;
+    const QString when = whenText(media);
+    return when.isEmpty() ? toQt(media.file) : when;
 }
 
 QString shownWords(const Media &media)
@@ -32,7 +44,7 @@ QString shownWords(const Media &media)
 
 QString mediaFacts(const Media &media)
 {
-    QStringList facts{dateText(dayOf(media)), shownWords(media)};
+    QStringList facts{whenText(media), shownWords(media)};
     facts.removeAll(QString());
     return facts.join(QStringLiteral(" · "));
 }
@@ -55,7 +67,7 @@ QVariant mediaData(const Media &media, int role, PictureLoader &loader)
         return plainWord(word(media.kind));
     case MediaModel::DayRole:
         // Without a caption the day is the title.
-        return media.caption.empty() ? QString() : dateText(dayOf(media));
+        return media.caption.empty() ? QString() : whenText(media);
     case MediaModel::ShowsRole:
         return shownWords(media);
     default:

@@ -37,7 +37,7 @@ private:
     Filter m_filter;
 };
 
-/// What the file is called on screen: its caption, else its day, else its file name.
+/// What the file is called on screen, on one line: its caption, else its day, else its file name.
 QString mediaTitle(const Media &media);
 /// What it shows, in words.
 QString shownWords(const Media &media);

@@ -88,8 +88,9 @@ QString shortName(const Records &records, RecordRef record)
     case RecordType::Media:
     case RecordType::Flight:
     case RecordType::CertificateDocument:
-        // Their numbers are long, say nothing, and would stand in the journal for good.
-        return inWords(readiness::named(records, record));
+        // Their numbers are long, say nothing, and would stand in the journal for good. A caption
+        // may have several lines.
+        return inWords(readiness::named(records, record)).simplified();
     default:
         return inWords(spoken(records, record));
     }
