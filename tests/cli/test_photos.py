@@ -98,6 +98,16 @@ class Photos(TerminalTest):
         self.assertEqual(self.database("SELECT count(*) AS n FROM media"), [{"n": 0}])
         self.ask("verify", self.project)
 
+    def test_a_camera_clock_that_stood_wrong_is_told(self):
+        ahead = self.write("a.jpg", picture((1, 2, 3), "2190:01:01 10:00:00"))
+        good = self.write("b.jpg", picture((4, 5, 6)))
+        text = self.ask("photos", self.project, ahead, good).out
+        self.assertIn("Dated ahead, or years before the project: 1 file;", text)
+        text = self.ask("photos", self.project, "--from", "2190-01-01", "--shift", "1d").out
+        self.assertIn("Dated ahead of now: 1 photo.", text)
+        text = self.ask("photos", self.project, "--until", "2189-12-31", "--shift", "-1d").out
+        self.assertNotIn("Dated ahead", text)
+
     def times(self):
         return [row["taken_on"] for row in
                 self.database("SELECT taken_on FROM media ORDER BY taken_on")]

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/photos/PhotoIntake.h"
 
+#include "core/evidence/CameraClock.h"
 #include "core/evidence/IntakeRun.h"
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/PictureCache.h"
@@ -13,8 +14,6 @@
 #include <QMetaMethod>
 #include <QTimer>
 
-#include <algorithm>
-#include <chrono>
 #include <map>
 #include <memory>
 #include <system_error>
@@ -94,23 +93,6 @@ bool isGone(const std::filesystem::path &folder)
     return !folder.empty() && !std::filesystem::is_directory(folder, error);
 }
 
-/// How many are dated ahead, or years before the project was begun: the camera's clock stood wrong.
-int datedWrongly(const Session &session, const std::vector<Id<Media>> &taken)
-{
-    using std::chrono::days;
-    constexpr days someYears{3 * 366};
-    const auto records = session.records();
-    const auto today = session.today().day();
-    const auto &begun = records->project.started_on;
-    return int(std::ranges::count_if(taken, [&](Id<Media> id) {
-        const Media *media = records->find(id);
-        if (!media || !media->taken_on)
-            return false;
-        const auto day = media->taken_on->day();
-        return day > today + days{1} || (begun && begun->day() - day > someYears);
-    }));
-}
-
 } // namespace
 
 QStringList intakeTroubles(const evidence::IntakeReport &report)
@@ -179,10 +161,12 @@ void PhotoIntake::tell(const evidence::IntakeReport &report, const QString &faul
     QStringList words{tr("%n taken in.", nullptr, int(report.taken.size()))};
     if (!report.already_there.empty())
         words.append(tr("%n were there already.", nullptr, int(report.already_there.size())));
-    if (const int wrong = datedWrongly(m_session, report.taken))
+    const auto wrong =
+        evidence::datedWrongly(*m_session.records(), report.taken, m_session.today());
+    if (wrong > 0)
         words.append(tr("%n are dated ahead or years before the project; was the camera's clock "
                         "right?",
-                        nullptr, wrong));
+                        nullptr, int(wrong)));
     if (!troubles.isEmpty())
         words.append(whyNot(int(report.failures.size()), troubles));
     if (!fault.isEmpty())

@@ -7,6 +7,7 @@
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
 #include "core/entry/ShiftText.h"
+#include "core/evidence/CameraClock.h"
 #include "core/evidence/IntakeStore.h"
 #include "core/evidence/PartsOf.h"
 #include "core/project/acts/PhotoTimes.h"
@@ -220,7 +221,8 @@ void writeJson(const acts::TimeShift &shift, std::int64_t minutes, std::ostream 
     json.endObject();
 }
 
-void tellShift(const acts::TimeShift &shift, const std::string &label, std::ostream &out)
+void tellShift(const acts::TimeShift &shift, const std::string &label, Moment now,
+               std::ostream &out)
 {
     if (shift.moved.empty()) {
         fmt::print(out, "Nothing to move.\n");
@@ -231,6 +233,10 @@ void tellShift(const acts::TimeShift &shift, const std::string &label, std::ostr
         fmt::print(out, "First: {} becomes {}.\n", first.was.text(), first.becomes.text());
         fmt::print(out, "Last: {} becomes {}.\n", last.was.text(), last.becomes.text());
     }
+    const auto ahead = std::count_if(shift.moved.begin(), shift.moved.end(),
+                                     [&](const auto &one) { return after(one.becomes, now); });
+    if (ahead > 0)
+        fmt::print(out, "Dated ahead of now: {}.\n", counted(std::int64_t(ahead), "photo"));
     if (!shift.left.empty())
         fmt::print(out, "{} left alone: the time is not known.\n",
                    counted(std::int64_t(shift.left.size()), "photo"));
@@ -263,9 +269,18 @@ Outcome shiftTimes(const Options &options, Terminal &terminal)
         writeJson(shift, minutes, terminal.out());
         terminal.out() << '\n';
     } else {
-        tellShift(shift, label, terminal.out());
+        tellShift(shift, label, project->now(), terminal.out());
     }
     return Outcome::Done;
+}
+
+void tellWrongClock(const Project &project, const IntakeReport &report, std::ostream &out)
+{
+    const auto wrong = evidence::datedWrongly(*project.records(), report.taken, project.today());
+    if (wrong > 0)
+        fmt::print(out,
+                   "Dated ahead, or years before the project: {}; was the camera's clock right?\n",
+                   counted(std::int64_t(wrong), "file"));
 }
 
 /// Takes the good files in, and names the others.
@@ -285,6 +300,7 @@ Outcome takeIn(const Options &options, Terminal &terminal)
         fmt::print(terminal.out(), "{} taken in, {} there already, {} not.\n",
                    counted(std::int64_t(report.taken.size()), "file"), report.already_there.size(),
                    report.failures.size());
+        tellWrongClock(*project, report, terminal.out());
     }
     return report.failures.empty() ? Outcome::Done : Outcome::Failed;
 }
