@@ -16,6 +16,8 @@
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QStyleOptionButton>
+#include <QStylePainter>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -30,6 +32,33 @@ constexpr std::array assignable{
     RecordType::Step,        RecordType::WorkSession, RecordType::Deviation,
     RecordType::Inspection,  RecordType::Bulletin,    RecordType::MaterialUse,
     RecordType::MaterialLot, RecordType::Fastener,    RecordType::Measurement};
+
+/// A button whose words end in dots where they have no room.
+class NarrowButton final : public QPushButton {
+public:
+    using QPushButton::QPushButton;
+
+protected:
+    void paintEvent(QPaintEvent *) override
+    {
+        QStyleOptionButton option;
+        initStyleOption(&option);
+        const int room =
+            style()->subElementRect(QStyle::SE_PushButtonContents, &option, this).width();
+        option.text =
+            fontMetrics().elidedText(option.text, Qt::ElideRight, room, Qt::TextShowMnemonic);
+        QStylePainter(this).drawControl(QStyle::CE_PushButton, option);
+    }
+};
+
+/// "squawk: 12 Dent"; what is called by its kind already is not called by it twice.
+QString titleOf(const Records &records, RecordRef record)
+{
+    const QString kind = inWords({noun(record.type), {}});
+    const QString name = shortName(records, record);
+    return name.startsWith(kind + QLatin1Char(' ')) ? name
+                                                    : LinksEditor::tr("%1: %2").arg(kind, name);
+}
 
 QPushButton *namedButton(const QString &words, const QString &name, QWidget *parent)
 {
@@ -118,14 +147,15 @@ QWidget *LinksEditor::row(const Held &link)
 {
     const RecordRef record = link.record;
     const bool isOfAll = link.count == int(m_media.size());
-    QString title =
-        tr("%1: %2").arg(inWords({noun(record.type), {}}), shortName(*m_session.records(), record));
+    QString title = titleOf(*m_session.records(), record);
     if (!isOfAll)
         title = tr("%1 (%2 of %3)")
                     .arg(title, countText(std::int64_t(link.count)),
                          countText(std::int64_t(m_media.size())));
     auto *row = new QWidget(this);
-    QPushButton *open = namedButton(onButton(title), tr("Go to %1").arg(title), row);
+    auto *open = new NarrowButton(onButton(title), row);
+    open->setProperty("flat", true);
+    open->setAccessibleName(tr("Go to %1").arg(title));
     open->setToolTip(title);
     open->setMinimumWidth(40);
     open->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
