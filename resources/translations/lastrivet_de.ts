@@ -19893,6 +19893,13 @@
         <source>%1: times shifted forward by %2</source>
         <translation>%1: Zeiten um %2 vor verschoben</translation>
     </message>
+    <message numerus="yes">
+        <source>%n belong to log entries and stay with them.</source>
+        <translation>
+            <numerusform>%Ln gehört zu einem Eintrag des Bautagebuchs und bleibt bei ihm.</numerusform>
+            <numerusform>%Ln gehören zu Einträgen des Bautagebuchs und bleiben bei ihnen.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ShortcutSheet</name>

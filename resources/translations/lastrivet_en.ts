@@ -1006,6 +1006,13 @@
             <numerusform>%Ln stay as they are: their time is not known.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n belong to log entries and stay with them.</source>
+        <translation>
+            <numerusform>%Ln belongs to a log entry and stays with it.</numerusform>
+            <numerusform>%Ln belong to log entries and stay with them.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ShowsBar</name>

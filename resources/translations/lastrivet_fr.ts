@@ -19893,6 +19893,13 @@
         <source>%1: times shifted forward by %2</source>
         <translation>%1&#xa0;: heures avancées de %2</translation>
     </message>
+    <message numerus="yes">
+        <source>%n belong to log entries and stay with them.</source>
+        <translation>
+            <numerusform>%Ln appartient à une entrée du carnet et y reste.</numerusform>
+            <numerusform>%Ln appartiennent à des entrées du carnet et y restent.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ShortcutSheet</name>

@@ -30,6 +30,18 @@ QString lengthText(std::int64_t minutes)
                                 : hoursText(Minutes{length});
 }
 
+/// How many of those that are moved belong to a log entry.
+int ofEntries(const Records &records, const acts::TimeShift &shift)
+{
+    return int(std::ranges::count_if(shift.moved, [&](const acts::TimeShift::Moved &one) {
+        const Media *media = records.find(one.media);
+        return media && std::ranges::any_of(media->links, [&](const Media::Link &link) {
+                   return link.subject == RecordType::WorkSession &&
+                          records.findLive(Id<WorkSession>{link.id});
+               });
+    }));
+}
+
 } // namespace
 
 ShiftForm::ShiftForm(Session &session, QWidget *parent)
@@ -140,6 +152,9 @@ void ShiftForm::tell()
             shift.moved, [now](const auto &one) { return after(one.becomes, now); });
         if (ahead > 0)
             lines.append(tr("%n would lie ahead of now.", nullptr, int(ahead)));
+        // By its wrong time a photo may have been given to the wrong one.
+        if (const int linked = ofEntries(*m_session.records(), shift); linked > 0)
+            lines.append(tr("%n belong to log entries and stay with them.", nullptr, linked));
     }
     if (!shift.left.empty())
         lines.append(

@@ -56,6 +56,29 @@ TEST_CASE("The times of the chosen photos are shifted at once, and what they bec
     CHECK(taken(late) == Moment::parse("2026-03-01T23:30"));
 }
 
+TEST_CASE("Who shifts the times of photos that belong to log entries is told that they stay there")
+{
+    PhotosWindow window;
+    window.change([&](Edit &edit) {
+        WorkSession evening;
+        evening.component_id = window.workshop.bay;
+        evening.began = Moment::parse("2026-03-01T10:00");
+        evening.minutes = Minutes{60};
+        const auto entry = edit.put(evening);
+        Media media;
+        media.file = "photos/a.jpg";
+        media.taken_on = Moment::parse("2026-03-01T10:30");
+        media.links.push_back({RecordType::WorkSession, entry.value()});
+        edit.put(media);
+        photo(edit, "b.jpg", "2026-03-01T10:40");
+    });
+    window.grid().setFocus();
+    window.grid().selectAll();
+    press(window.page, QStringLiteral("Shift times…"));
+    type(window.page, QStringLiteral("Length of time"), QStringLiteral("1h"));
+    CHECK(says(window.page, QStringLiteral("1 belong")));
+}
+
 TEST_CASE("When the first of the chosen photos was taken in truth says how far all are shifted")
 {
     PhotosWindow window;
