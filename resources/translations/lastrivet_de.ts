@@ -19786,6 +19786,14 @@
         <source>%1 is not there any more, or cannot be read. Choose it again, or leave it out and add it later.</source>
         <translation>%1 ist nicht mehr da oder kann nicht gelesen werden. Neu wählen, oder weglassen und später ergänzen.</translation>
     </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>Weglassen</translation>
+    </message>
+    <message>
+        <source>There is place for one file here: %1 was chosen, the others were not.</source>
+        <translation>Hier ist Platz für eine Datei: %1 wurde gewählt, die anderen nicht.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SheetPreview</name>

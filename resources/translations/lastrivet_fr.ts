@@ -19786,6 +19786,14 @@
         <source>%1 is not there any more, or cannot be read. Choose it again, or leave it out and add it later.</source>
         <translation>%1 n’est plus là, ou ne peut être lu. Choisissez-le de nouveau, ou ajoutez-le plus tard.</translation>
     </message>
+    <message>
+        <source>Leave it out</source>
+        <translation>L’omettre</translation>
+    </message>
+    <message>
+        <source>There is place for one file here: %1 was chosen, the others were not.</source>
+        <translation>Il y a ici place pour un fichier&#xa0;: %1 a été choisi, les autres non.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SheetPreview</name>

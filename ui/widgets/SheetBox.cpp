@@ -7,6 +7,8 @@
 #include "ui/convert/QtText.h"
 #include "ui/convert/UsualFolders.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/Layouts.h"
+#include "ui/widgets/PictureInbox.h"
 #include "ui/widgets/ProjectFiles.h"
 
 #include <QDragEnterEvent>
@@ -30,16 +32,23 @@ SheetBox::SheetBox(Session &session, QWidget *parent)
     , m_session(session)
     , m_button(new QPushButton(tr("Choose the photo…"), this))
     , m_name(new QLabel(this))
+    , m_leaveOut(flatButton(tr("Leave it out"), this))
 {
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_button);
     layout->addWidget(m_name, 1);
+    layout->addWidget(m_leaveOut);
     m_name->setWordWrap(true);
     // Where a form has less for it, the box stands below its label.
     m_name->setMinimumWidth(leastForName);
     setAcceptDrops(true);
     connect(m_button, &QPushButton::clicked, this, &SheetBox::choose);
+    connect(m_leaveOut, &QPushButton::clicked, this, [this] {
+        // It goes with the file.
+        m_button->setFocus();
+        clear();
+    });
     clear();
 }
 
@@ -53,6 +62,7 @@ void SheetBox::setFile(const QString &file)
     m_file = file;
     m_name->setText(file.isEmpty() ? tr("none yet; it can be added later")
                                    : QFileInfo(file).fileName());
+    m_leaveOut->setVisible(!file.isEmpty());
     Q_EMIT fileChanged(file);
 }
 
@@ -100,14 +110,23 @@ bool SheetBox::change(const QString &label, const std::function<void(Edit &, Id<
 
 void SheetBox::dragEnterEvent(QDragEnterEvent *event)
 {
-    if (event->mimeData()->hasUrls())
+    if (event->mimeData()->hasUrls() && PictureInbox::canTake(*event->mimeData()))
         event->acceptProposedAction();
+    else
+        // The window may.
+        event->ignore();
 }
 
 void SheetBox::dropEvent(QDropEvent *event)
 {
-    if (const QStringList files = filesIn(*event->mimeData()); !files.isEmpty())
-        setFile(files.back());
+    const QStringList files = filesIn(*event->mimeData());
+    if (files.isEmpty())
+        return;
+    setFile(files.back());
+    if (files.size() > 1)
+        m_session.complain(
+            tr("There is place for one file here: %1 was chosen, the others were not.")
+                .arg(QFileInfo(m_file).fileName()));
 }
 
 } // namespace lastrivet::ui

@@ -54,6 +54,7 @@ private:
     WordSet<Shows> m_shows{Shows::SignedSheet};
     QPushButton *m_button;
     QLabel *m_name;
+    QPushButton *m_leaveOut;
 };
 
 } // namespace lastrivet::ui

@@ -4,12 +4,18 @@
 
 #include "core/project/acts/PhotoActs.h"
 #include "tests/support/TemporaryFolder.h"
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
 #include "ui/widgets/SheetBox.h"
 
+#include <QCoreApplication>
+#include <QDragEnterEvent>
 #include <QImage>
+#include <QMimeData>
+#include <QPushButton>
 #include <QSignalSpy>
+#include <QUrl>
 
 #include <catch2/catch.hpp>
 
@@ -80,6 +86,40 @@ TEST_CASE("A picture of a form is taken in by the change that the form makes")
     CHECK(session->project().journal().size() == rows + 2);
     CHECK(session->records()->find(shown)->shows.contains(Shows::SignedSheet));
     CHECK(session->project().undoLabel() == "With");
+}
+
+TEST_CASE("A picture that was chosen for a form can be left out again")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    SheetBox box(*session);
+    box.show();
+    const auto leaveOut = [&] { return test::button(box, QStringLiteral("Leave it out")); };
+    CHECK_FALSE(leaveOut());
+    box.setFile(QStringLiteral("sheet.png"));
+    CHECK(test::says(box, QStringLiteral("sheet.png")));
+    REQUIRE(leaveOut());
+    test::press(box, QStringLiteral("Leave it out"));
+    CHECK_FALSE(box.hasFile());
+    CHECK_FALSE(leaveOut());
+}
+
+TEST_CASE("Of several files that are dropped on a place for one, it is told which was chosen")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    SheetBox box(*session);
+    QSignalSpy complaints(session.get(), &Session::complained);
+    QMimeData files;
+    files.setUrls({QUrl::fromLocalFile(QStringLiteral("/tmp/page-1.png")),
+                   QUrl::fromLocalFile(QStringLiteral("/tmp/page-2.png"))});
+    QDragEnterEvent entered(QPoint(5, 5), Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&box, &entered);
+    CHECK(entered.isAccepted());
+    QDropEvent drop(QPointF(5, 5), Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&box, &drop);
+    CHECK(box.file() == QStringLiteral("/tmp/page-2.png"));
+    CHECK(complaints.count() == 1);
 }
 
 } // namespace lastrivet::ui
