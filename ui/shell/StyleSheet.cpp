@@ -32,6 +32,9 @@ QLineEdit, QPlainTextEdit, QTextEdit, QComboBox, QDateEdit, QDateTimeEdit, QSpin
     border: 1px solid @border; border-radius: 3px; padding: 4px 6px; background: @surface; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QComboBox:focus, QDateEdit:focus,
 QDateTimeEdit:focus, QSpinBox:focus { border: 2px solid @accent; padding: 3px 5px; }
+/* The height of its list comes from the padding, which must be the same with the focus. */
+QComboBox { margin: 1px; padding: 3px 5px; }
+QComboBox:focus { margin: 0; }
 QLineEdit:disabled, QPlainTextEdit:disabled, QTextEdit:disabled, QDateEdit:disabled,
 QDateTimeEdit:disabled, QSpinBox:disabled { color: @quiet; border-color: @line; }
 QCheckBox:disabled, QRadioButton:disabled { color: @quiet; }

@@ -9,6 +9,7 @@
 #include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
 #include <QFontMetrics>
@@ -18,6 +19,7 @@
 #include <QPlainTextEdit>
 #include <QProxyStyle>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSettings>
 #include <QSpinBox>
 #include <QTest>
@@ -272,6 +274,30 @@ TEST_CASE("A long tip goes over several lines, and all of it is shown")
     CHECK(tip->width() < 2 * metrics.horizontalAdvance(QStringLiteral("short")) + 32);
     CHECK_FALSE(tip->wordWrap());
     QToolTip::hideText();
+}
+
+TEST_CASE("The list of a combo box shows all its lines")
+{
+    test::theme();
+    QWidget window;
+    auto *line = new QLineEdit(&window);
+    auto *box = new QComboBox(&window);
+    box->addItems({QStringLiteral("All"), QStringLiteral("Of a part"), QStringLiteral("Papers")});
+    auto *layout = new QVBoxLayout(&window);
+    layout->addWidget(line);
+    layout->addWidget(box);
+    window.show();
+    QApplication::setActiveWindow(&window);
+    line->setFocus();
+    const int height = box->height();
+    for (int opened = 0; opened < 2; ++opened) {
+        box->setFocus();
+        CHECK(box->sizeHint().height() == height);
+        box->showPopup();
+        QCoreApplication::processEvents();
+        CHECK(box->view()->verticalScrollBar()->maximum() == 0);
+        box->hidePopup();
+    }
 }
 
 } // namespace lastrivet::ui
