@@ -6,8 +6,10 @@
 #include "core/entry/DurationText.h"
 #include "core/entry/LineWords.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
+#include <cstddef>
 #include <string>
 #include <system_error>
 
@@ -19,8 +21,14 @@ constexpr std::array<std::string_view, 9> dayWords{"d",    "day", "days", "t",  
                                                    "tage", "j",   "jour", "jours"};
 /// More days than the years that records know.
 constexpr std::int64_t mostDays = 400 * 366;
+constexpr std::int64_t minutesPerDay = 24 * 60;
 
-/// "2 days", "366d".
+void trimFront(std::string_view &text)
+{
+    text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
+}
+
+/// "2 days", "366d", "1d 2h30".
 std::optional<std::int64_t> readDays(std::string_view text)
 {
     std::int64_t days = 0;
@@ -28,9 +36,18 @@ std::optional<std::int64_t> readDays(std::string_view text)
     if (error != std::errc{} || days < 0 || days > mostDays)
         return std::nullopt;
     text.remove_prefix(std::size_t(end - text.data()));
-    while (text.starts_with(' '))
-        text.remove_prefix(1);
-    return words::isOneOf(text, dayWords) ? std::optional(days * 24 * 60) : std::nullopt;
+    trimFront(text);
+    const auto letters =
+        std::find_if(text.begin(), text.end(), [](char c) { return c < 'a' || c > 'z'; }) -
+        text.begin();
+    if (!words::isOneOf(text.substr(0, std::size_t(letters)), dayWords))
+        return std::nullopt;
+    text.remove_prefix(std::size_t(letters));
+    trimFront(text);
+    const auto rest = text.empty() ? std::optional<std::int64_t>(0) : readMinutes(text);
+    if (!rest || *rest < 0 || *rest >= minutesPerDay)
+        return std::nullopt;
+    return days * minutesPerDay + *rest;
 }
 
 } // namespace

@@ -9,7 +9,8 @@
 namespace lastrivet::entry {
 
 /// By how much a wrong clock is set right, in minutes: what `readMinutes` reads, with a sign or
-/// none, and whole days, `-6h`, `+1h30`, `2 days`, `3 Tage`, `1 jour`. Empty for anything else.
+/// none, and days, with hours behind them or none, `-6h`, `+1h30`, `2 days`, `3 Tage`, `1d 2h`.
+/// Empty for anything else.
 std::optional<std::int64_t> readShift(std::string_view text);
 
 } // namespace lastrivet::entry
