@@ -20566,6 +20566,10 @@
         <source>A photo shows the defect</source>
         <translation>Ein Foto zeigt den Mangel</translation>
     </message>
+    <message>
+        <source>Look at the photo</source>
+        <translation>Das Foto ansehen</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkReach</name>

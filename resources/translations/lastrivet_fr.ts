@@ -20566,6 +20566,10 @@
         <source>A photo shows the defect</source>
         <translation>Une photo montre le défaut</translation>
     </message>
+    <message>
+        <source>Look at the photo</source>
+        <translation>Regarder la photo</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::SquawkReach</name>

@@ -11,11 +11,13 @@
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/PhotoDelegate.h"
 #include "ui/widgets/PictureLoader.h"
+#include "ui/widgets/RowMenu.h"
 
 #include <QDragEnterEvent>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QListView>
+#include <QMenu>
 #include <QMimeData>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -105,10 +107,21 @@ void SquawkPictures::build()
 void SquawkPictures::connectParts()
 {
     m_list->installEventFilter(this);
-    connect(m_list, &QListView::activated, this,
-            [this](const QModelIndex &index) { m_session.goTo(m_model->recordAt(index.row())); });
+    connect(m_list, &QListView::activated, this, &SquawkPictures::openPicture);
     connect(m_add, &QPushButton::clicked, this, [this] { addFiles(PictureInbox::ask(this)); });
     connect(m_send, &QPushButton::clicked, this, &SquawkPictures::sendOver);
+    auto *menu = new RowMenu(*m_list);
+    menu->addMore([this](QMenu &lines) {
+        RowMenu::addLine(lines, tr("Look at the photo"), Qt::Key_Return, true,
+                         [this] { openPicture(m_list->currentIndex()); });
+    });
+    menu->addButton(*m_send);
+}
+
+void SquawkPictures::openPicture(const QModelIndex &row)
+{
+    if (row.isValid())
+        m_session.goTo(m_model->recordAt(row.row()));
 }
 
 void SquawkPictures::show(Id<Squawk> squawk)

@@ -10,6 +10,7 @@
 
 class QLabel;
 class QListView;
+class QModelIndex;
 class QPushButton;
 
 namespace lastrivet::ui {
@@ -45,6 +46,7 @@ private:
     void connectParts();
     void updateWords();
     void paste();
+    void openPicture(const QModelIndex &row);
     void sendOver();
     Shows own() const;
     Shows other() const;

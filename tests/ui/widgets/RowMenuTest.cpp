@@ -240,4 +240,23 @@ TEST_CASE("Nothing that changes records is offered where they are only read")
     FAIL("no tree");
 }
 
+TEST_CASE("The menu of a squawk's picture opens it, or says that it shows the repair")
+{
+    SquawksWindow window;
+    Id<Media> photo;
+    window.change([&](Edit &edit) {
+        Media media;
+        media.file = "photos/a.jpg";
+        media.caption = "Dent";
+        media.links.push_back({RecordType::Squawk, window.workshop.squawk.value()});
+        photo = edit.put(media);
+    });
+    window.show(window.workshop.squawk);
+    QMenu *menu = askAt(list(window.page, QStringLiteral("Photos before the repair")), 0);
+    REQUIRE(menu);
+    CHECK(isOffered(*menu, QStringLiteral("Look at the photo")));
+    choose(*menu, QStringLiteral("It shows the repair"));
+    CHECK(window.session->records()->find(photo)->shows.contains(Shows::Repair));
+}
+
 } // namespace lastrivet::test
