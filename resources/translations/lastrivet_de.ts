@@ -18883,6 +18883,22 @@
         <source>Take in what was copied</source>
         <translation>Aufnehmen, was kopiert wurde</translation>
     </message>
+    <message>
+        <source>Every photo belongs to a part or a closing.</source>
+        <translation>Jedes Foto gehört zu einem Teil oder einer Schließstelle.</translation>
+    </message>
+    <message>
+        <source>No paper is on record.</source>
+        <translation>Es ist kein Papier verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No photo of this part is on record.</source>
+        <translation>Von diesem Teil ist kein Foto verzeichnet.</translation>
+    </message>
+    <message>
+        <source>No photo is on record.</source>
+        <translation>Es ist kein Foto verzeichnet.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PictureLoader</name>

@@ -18883,6 +18883,22 @@
         <source>Take in what was copied</source>
         <translation>Prendre ce qui a été copié</translation>
     </message>
+    <message>
+        <source>Every photo belongs to a part or a closing.</source>
+        <translation>Chaque photo se rapporte à une pièce ou à une fermeture.</translation>
+    </message>
+    <message>
+        <source>No paper is on record.</source>
+        <translation>Aucun papier n’est enregistré.</translation>
+    </message>
+    <message>
+        <source>No photo of this part is on record.</source>
+        <translation>Aucune photo de cette pièce n’est enregistrée.</translation>
+    </message>
+    <message>
+        <source>No photo is on record.</source>
+        <translation>Aucune photo n’est enregistrée.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PictureLoader</name>

@@ -252,6 +252,15 @@ void PhotoGrid::paintHeading(QPainter &painter, int section) const
             : QStringLiteral("%1 · %2").arg(about.within, countText(std::int64_t(about.count))));
 }
 
+void PhotoGrid::tellEmpty(const QString &why)
+{
+    if (m_whyEmpty == why)
+        return;
+    m_whyEmpty = why;
+    setAccessibleDescription(why);
+    viewport()->update();
+}
+
 void PhotoGrid::paintEvent(QPaintEvent *event)
 {
     askForPictures();
@@ -259,6 +268,11 @@ void PhotoGrid::paintEvent(QPaintEvent *event)
     const int offset = verticalOffset();
     const CardLayout::Span seen =
         m_layout.rowsBetween(event->rect().top() + offset, event->rect().bottom() + offset);
+    if (m_model.rowCount() == 0) {
+        painter.setPen(m_theme.colours().quietText);
+        painter.drawText(viewport()->rect().adjusted(24, 24, -24, -24),
+                         Qt::AlignCenter | Qt::TextWordWrap, m_whyEmpty);
+    }
     if (seen.count == 0)
         return;
     for (int section = m_layout.sectionOf(seen.first);

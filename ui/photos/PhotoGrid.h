@@ -26,6 +26,8 @@ public:
     void scrollToSection(int section);
     /// The section at the upper edge.
     int topSection() const;
+    /// Says in its middle why no photo is shown; nothing when some are.
+    void tellEmpty(const QString &why);
 
     QRect visualRect(const QModelIndex &index) const override;
     void scrollTo(const QModelIndex &index, ScrollHint hint = EnsureVisible) override;
@@ -60,6 +62,7 @@ private:
     CardLayout m_layout;
     CardLayout::Span m_asked{-1, 0};
     int m_topSection = -1;
+    QString m_whyEmpty;
 };
 
 } // namespace lastrivet::ui

@@ -246,8 +246,20 @@ void PhotosPage::showPlace()
     m_place->setCurrentWidget(isMissing ? static_cast<QWidget *>(m_missingView)
                               : isAny   ? static_cast<QWidget *>(m_parts)
                                         : m_empty);
+    m_browser->grid().tellEmpty(whyEmpty());
     m_bar->showCount(m_browser->fileCount());
     m_bar->showMissing(int(m_missing.closings.size() + m_missing.parts.size()));
+}
+
+QString PhotosPage::whyEmpty() const
+{
+    if (m_browser->fileCount() > 0)
+        return {};
+    if (m_bar->which() == PhotoBar::Which::Unassigned)
+        return tr("Every photo belongs to a part or a closing.");
+    if (m_bar->which() == PhotoBar::Which::Papers)
+        return tr("No paper is on record.");
+    return m_bar->part() ? tr("No photo of this part is on record.") : tr("No photo is on record.");
 }
 
 void PhotosPage::lookForMissing()

@@ -62,6 +62,7 @@ private:
     void paste();
     void refill();
     void showPlace();
+    QString whyEmpty() const;
     void lookForMissing();
     void choose(const std::vector<qint64> &media);
     void openViewer();
