@@ -5,6 +5,7 @@
 #include "core/credit/CreditSentences.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Pages.h"
+#include "ui/print/PhotoGrid.h"
 #include "ui/print/PhotoRows.h"
 #include "ui/print/Phrases.h"
 #include "ui/print/SquawkRows.h"
@@ -189,7 +190,7 @@ void drawPortionEvidence(Pages &pages, const MajorPortion &form, int level)
         const packet::Photo &photo = picture.photo;
         table.rows.push_back(
             {{{QString::number(photo.number)},
-              {words.day(photo.taken_on)},
+              {photo.is_day_of_intake ? photoDay(words, photo) : words.day(photo.taken_on)},
               {asIs(photo.part)},
               {picture.is_video ? words.text("video: {0}", {photo.caption}) : asIs(photo.caption)},
               {asIs(photo.file)},

@@ -199,13 +199,18 @@ void Pair::draw(Pages &pages, bool saysWhatIsMissing) const
 
 } // namespace
 
+QString photoDay(const Wording &words, const packet::Photo &photo)
+{
+    if (photo.taken_on && photo.is_day_of_intake)
+        return words.text("taken in on {0}", {photo.taken_on->dayOnly().text()});
+    return words.date(photo.taken_on);
+}
+
 QString photoTitle(const Wording &words, const packet::Photo &photo)
 {
     QStringList pieces{words.text("Photo {0}", {std::to_string(photo.number)})};
     if (photo.taken_on)
-        pieces << (photo.is_day_of_intake
-                       ? words.text("taken in on {0}", {photo.taken_on->dayOnly().text()})
-                       : words.date(*photo.taken_on));
+        pieces << photoDay(words, photo);
     if (!photo.part.empty())
         pieces << asIs(photo.part);
     return pieces.join(QStringLiteral(" · "));

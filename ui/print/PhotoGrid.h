@@ -14,6 +14,9 @@ namespace lastrivet::print {
 class Pages;
 class Wording;
 
+/// "14 Mar 2026 16:10", or that it was taken in on a day where nobody knows when it was taken;
+/// empty when neither is known.
+QString photoDay(const Wording &words, const packet::Photo &photo);
 /// "Photo 3 · 14 Mar 2026 · Left wing".
 QString photoTitle(const Wording &words, const packet::Photo &photo);
 

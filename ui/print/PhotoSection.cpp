@@ -22,7 +22,7 @@ void drawVideos(Pages &pages, const std::vector<packet::Photo> &videos)
                      {words.text("Caption"), 5}};
     for (const packet::Photo &video : videos)
         table.rows.push_back({{{asIs(video.file)},
-                               {words.date(video.taken_on)},
+                               {photoDay(words, video)},
                                {asIs(video.part)},
                                {asIs(video.caption)}}});
     pages.heading(1, words.text("Videos, to be asked for"),

@@ -43,6 +43,20 @@ TEST_CASE("On the front pages every grave point is named, and the rest counted b
         PrintedFolder::text(folder.print(packet)).contains(QLatin1String("are named here")));
 }
 
+TEST_CASE("A video of which nobody knows when it was taken has the day of its intake, called that")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    packet::Photo film;
+    film.file = "photos/film.mp4";
+    film.taken_on = Moment::parse("2026-01-05T10:00");
+    packet.videos = {film};
+    const QLatin1String said("taken in on");
+    CHECK_FALSE(PrintedFolder::text(folder.print(packet)).contains(said));
+    packet.videos.front().is_day_of_intake = true;
+    CHECK(PrintedFolder::text(folder.print(packet)).contains(said));
+}
+
 TEST_CASE("The front pages say what a bar before an open point means, where there is one")
 {
     const PrintedFolder folder;
