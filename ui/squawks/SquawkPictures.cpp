@@ -141,8 +141,21 @@ void SquawkPictures::show(Id<Squawk> squawk)
 
 void SquawkPictures::apply(const ChangeNotice &notice)
 {
+    const int before = count();
     m_model->apply(notice);
+    if (count() != before)
+        keepChosenInSight();
     updateWords();
+}
+
+/// Where a picture goes, the others move along, and the one that the button is about out of sight.
+void SquawkPictures::keepChosenInSight()
+{
+    if (count() == 0)
+        return;
+    if (!m_list->currentIndex().isValid())
+        m_list->setCurrentIndex(m_model->index(0, 0));
+    m_list->scrollTo(m_list->currentIndex());
 }
 
 int SquawkPictures::count() const

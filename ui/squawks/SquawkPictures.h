@@ -46,6 +46,7 @@ private:
     void connectParts();
     void updateWords();
     void paste();
+    void keepChosenInSight();
     void openPicture(const QModelIndex &row);
     void sendOver();
     Shows own() const;

@@ -5,6 +5,7 @@
 #include "ui/widgets/PictureLoader.h"
 
 #include <QLineEdit>
+#include <QListView>
 #include <QPushButton>
 #include <QTest>
 
@@ -145,6 +146,29 @@ TEST_CASE("Steps that the line calls done are ticked", "[squawks]")
     });
     window.enter("Log work on this squawk", "1h: refitted done 12-3");
     CHECK(window.session->records()->find(window.workshop.wires)->done_on);
+}
+
+TEST_CASE("The picture that is sent over next is in sight", "[squawks]")
+{
+    SquawksWindow window;
+    window.change([&](Edit &edit) {
+        for (int day = 1; day <= 4; ++day) {
+            Media media;
+            media.file = "photos/" + std::to_string(day) + ".jpg";
+            media.taken_on = Moment::parse("2026-03-0" + std::to_string(day));
+            media.links.push_back({RecordType::Squawk, window.workshop.squawk.value()});
+            edit.put(media);
+        }
+    });
+    window.show(window.workshop.squawk);
+    QListView &before = list(window.page, QStringLiteral("Photos before the repair"));
+    for (int sent = 1; sent <= 3; ++sent) {
+        window.press("It shows the repair");
+        QCoreApplication::processEvents();
+        CHECK(before.model()->rowCount() == 4 - sent);
+        const QRect chosen = before.visualRect(before.currentIndex());
+        CHECK(before.viewport()->rect().contains(chosen.center()));
+    }
 }
 
 TEST_CASE("The pictures of a squawk can be narrower than both of their buttons side by side",
