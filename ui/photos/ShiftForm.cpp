@@ -54,7 +54,9 @@ ShiftForm::ShiftForm(Session &session, QWidget *parent)
 {
     m_how->addItems({tr("later by"), tr("earlier by"), tr("the first was taken at")});
     m_length->setPlaceholderText(tr("1h30, 90 min, 2 days"));
-    addField(tr("How"), m_how);
+    // Beside a label it has no room in the narrow column in every language.
+    m_how->setAccessibleName(tr("How"));
+    addWide(m_how);
     addField(tr("Length of time"), m_length);
     addField(tr("First taken at"), m_first);
     addWide(m_what);

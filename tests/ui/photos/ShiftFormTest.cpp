@@ -6,6 +6,7 @@
 #include "tests/ui/support/PhotosWindow.h"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QLineEdit>
 #include <QTest>
 
@@ -91,7 +92,11 @@ TEST_CASE("When the first of the chosen photos was taken in truth says how far a
     window.grid().setFocus();
     window.grid().selectAll();
     press(window.page, QStringLiteral("Shift times…"));
-    choice(window.page, QStringLiteral("How")).setCurrentIndex(2);
+    QComboBox &how = choice(window.page, QStringLiteral("How"));
+    how.setCurrentIndex(2);
+    QCoreApplication::processEvents();
+    CHECK(how.height() >= how.minimumSizeHint().height());
+    CHECK(how.width() >= how.minimumSizeHint().width());
     type(window.page, QStringLiteral("First taken at"), QStringLiteral("2026-02-28T09:15"));
     press(window.page, QStringLiteral("Shift the times"));
     const auto taken = [&](Id<Media> id) { return window.session->records()->find(id)->taken_on; };
