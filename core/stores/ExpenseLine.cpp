@@ -5,6 +5,7 @@
 #include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 #include "core/base/Trimmed.h"
+#include "core/stores/Currency.h"
 #include "core/stores/MoneyText.h"
 
 #include <algorithm>
@@ -16,15 +17,25 @@ namespace lastrivet::stores {
 
 namespace {
 
+/// Without the colon behind it, which parts the category.
 std::string_view firstWord(std::string_view text)
 {
-    return text.substr(0, text.find(' '));
+    auto word = text.substr(0, text.find(' '));
+    if (word.size() > 1 && word.ends_with(':'))
+        word.remove_suffix(1);
+    return word;
 }
 
 bool isCode(std::string_view word)
 {
     return word.size() == 3 &&
            std::all_of(word.begin(), word.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
+}
+
+/// "KIT" of "12 KIT: skins" is a category, "EUR" of "12 EUR: skins" the currency.
+bool isCodeIn(std::string_view text, std::string_view word)
+{
+    return isCode(word) && (!text.substr(word.size()).starts_with(':') || isCurrency(word));
 }
 
 std::string_view behind(std::string_view text, std::string_view word)
@@ -57,20 +68,22 @@ std::string_view withoutSign(std::string_view word)
 bool isGroup(std::string_view word)
 {
     constexpr std::size_t group = 3;
+    word.remove_suffix(lengthOfDashes(word));
     const auto mark = word.find_first_of(".,");
     const auto whole = word.substr(0, mark);
     return whole.size() == group && isAllDigits(whole) &&
            (mark == std::string_view::npos || isAllDigits(word.substr(mark + 1)));
 }
 
-/// Takes `USD` or a sign of money off the front; empty when there is none.
+/// Takes `USD`, `euros` or a sign of money off the front; empty when there is none.
 std::string takeCurrency(std::string_view &rest)
 {
     const auto word = firstWord(rest);
-    if (!isCode(word) && std::find(signs.begin(), signs.end(), word) == signs.end())
+    if (!isCodeIn(rest, word) && !isSpokenCurrency(word) &&
+        std::find(signs.begin(), signs.end(), word) == signs.end())
         return {};
     rest = behind(rest, word);
-    return std::string(word);
+    return asciiLower(word).starts_with("eur") ? "EUR" : asciiUpper(word);
 }
 
 /// Takes `34.90` or, as French writes it, `1 234,56` off the front, with a sign that is joined to
@@ -93,10 +106,11 @@ std::string takeFigures(std::string_view &rest)
 }
 
 /// "12 250 rivets" cost 12, or 12250, and so "12 250,5 m". What has all `decimals` is one amount,
-/// as is what has its sign behind it.
+/// as is what has its sign or the dash of "12 250,-" behind it.
 bool mayBeTwoNumbers(std::string_view figures, int decimals)
 {
-    if (figures.find(' ') == std::string_view::npos || withoutSignBehind(figures) != figures)
+    if (figures.find(' ') == std::string_view::npos || withoutSignBehind(figures) != figures ||
+        lengthOfDashes(figures) > 0)
         return false;
     const auto mark = figures.find_first_of(".,");
     return mark == std::string_view::npos || figures.size() - mark - 1 != std::size_t(decimals);
@@ -125,6 +139,14 @@ bool isMeasure(std::string_view word)
 {
     const auto small = folded(word);
     return std::find(measures.begin(), measures.end(), small) != measures.end();
+}
+
+/// The "ct" of "50 ct washers": cost half of one, not fifty.
+bool isHundredth(std::string_view word)
+{
+    const auto small = folded(word);
+    return small == "ct" || small == "cent" || small == "cents" || small == "centimes" ||
+           small == "pence" || small == "rappen";
 }
 
 Message askWhich(const std::string &figures)
@@ -158,6 +180,9 @@ Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view
     const bool saysMoney = amount != figures || withoutSign(figures) != figures;
     if (!saysMoney && isMeasure(firstWord(rest)))
         return Message{"“{0} {1}” is a measure and no amount: begin with what was paid.",
+                       {figures, std::string(firstWord(rest))}};
+    if (!saysMoney && isHundredth(firstWord(rest)))
+        return Message{"“{0} {1}”: write the amount with its decimals, like 0.50.",
                        {figures, std::string(firstWord(rest))}};
     Expense expense;
     expense.amount = money->minor_units;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/stores/MoneyText.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 #include "core/base/Id.h"
 #include "core/base/Trimmed.h"
@@ -77,14 +78,26 @@ std::string takeCurrency(std::string_view &text, std::string_view usual)
         text = trimmed(text.substr(0, text.size() - length));
         return code;
     }
-    if (take(text, "€"))
-        return "EUR";
+    for (const std::string_view euros : {"€", "euros", "Euros", "euro", "Euro", "EURO"}) {
+        if (take(text, euros))
+            return "EUR";
+    }
     if (take(text, "£"))
         return "GBP";
     // There are many dollars: which ones, the project knows.
     if (usual.ends_with('D'))
         take(text, "$");
     return upper(trimmed(usual));
+}
+
+/// With a zero for each decimal in the place of the dash of "12,-".
+std::string withoutDashes(std::string_view amount, int decimals)
+{
+    const auto dashes = lengthOfDashes(amount);
+    std::string plain(amount.substr(0, amount.size() - dashes));
+    if (dashes > 0 && decimals > 0)
+        plain += amount[plain.size()] + std::string(std::size_t(decimals), '0');
+    return plain;
 }
 
 /// With one kind of space and one of apostrophe.
@@ -227,6 +240,27 @@ std::string figureOf(const Money &money)
     return isNegative ? "-" + figures : figures;
 }
 
+bool isSpokenCurrency(std::string_view word)
+{
+    constexpr std::array<std::string_view, 8> spoken{"eur", "euro", "euros", "usd",
+                                                     "cad", "gbp",  "chf",   "aud"};
+    const auto small = asciiLower(word);
+    return std::find(spoken.begin(), spoken.end(), small) != spoken.end();
+}
+
+std::size_t lengthOfDashes(std::string_view amount)
+{
+    for (const std::string_view dashes : {"--", "-", "\u2013", "\u2014"}) {
+        if (!amount.ends_with(dashes))
+            continue;
+        const auto whole = amount.substr(0, amount.size() - dashes.size());
+        const bool isMarked = whole.ends_with(',') || whole.ends_with('.');
+        if (isMarked && whole.size() > 1 && isDigit(whole[whole.size() - 2]))
+            return dashes.size() + 1;
+    }
+    return 0;
+}
+
 DecimalSign decimalSignIn(std::string_view text)
 {
     const std::string plain = withPlainSpaces(text);
@@ -252,8 +286,7 @@ Result<Money, Message> readMoney(std::string_view text, std::string_view usual, 
     const int decimals = decimalsOf(currency);
     if (rest.starts_with('-') || rest.starts_with("\u2212"))
         return Message{"“{0}” is below zero: amounts are of what was paid.", {written}};
-    sign = takeDash(rest).value_or(sign);
-    auto figures = figuresIn(rest, decimals, sign);
+    auto figures = figuresIn(withoutDashes(rest, decimals), decimals, sign);
     if (!figures)
         return Message{"“{0}” is no amount; write it like 12.50.", {written}};
     if (!isCurrency(currency) && currency != upper(trimmed(usual)))

@@ -7,6 +7,7 @@
 #include "core/base/Money.h"
 #include "core/base/Result.h"
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 
@@ -18,8 +19,14 @@ int decimalsOf(std::string_view currency);
 /// The amount without its currency, with a full stop: "1234.50", "-3.05", of yen "1200". Exact.
 std::string figureOf(const Money &money);
 
-/// Reads an amount as people write it: "1,234.50", "1.234,5 EUR", "EUR 12", "12 250",
-/// "12,-".
+/// Whether the word is a currency as people say it in a line: "Euro", "euros", and in letters of
+/// any size the codes that are no word of a language, as "eur" and "chf".
+bool isSpokenCurrency(std::string_view word);
+
+/// The length of what stands for no cents at the end of an amount: 2 of "12,-", 3 of "12.--".
+std::size_t lengthOfDashes(std::string_view amount);
+
+/// Reads an amount as people write it: "1,234.50", "1.234,5 EUR", "EUR 12", "12 250", "12,- Euro".
 ///
 /// `sign` is what the person has before decimals. In "1,789" it tells whether there are three of
 /// them or a thousand; where it is unknown, and the currency has decimals, that is asked, but for

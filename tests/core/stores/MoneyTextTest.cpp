@@ -72,6 +72,22 @@ TEST_CASE("The currency stands before or behind the amount, or is the usual one"
     CHECK(why("$12", "EUR") == "“$12” is no amount; write it like 12.50.");
 }
 
+TEST_CASE("A dash stands for no cents, and the euro may be written as a word")
+{
+    CHECK(minor("12,-") == 1200);
+    CHECK(minor("12,-- €") == 1200);
+    CHECK(minor("12,–") == 1200);
+    CHECK(minor("100.-", "CHF") == 10000);
+    CHECK(minor("1.234,-") == 123400);
+    CHECK(minor("1 234,-") == 123400);
+    CHECK(minor("1'234.—", "CHF") == 123400);
+    CHECK(minor("1.234,-", "JPY") == 1234);
+    CHECK(readMoney("12,50 Euro", "CAD")->currency == "EUR");
+    CHECK(readMoney("3 euros", "CAD")->minor_units == 300);
+    for (const auto *text : {"12-", ",-", "12,---", "-,12"})
+        CHECK_FALSE(readMoney(text, "EUR"));
+}
+
 TEST_CASE("Whether one sign parts thousands is told by what the person has before decimals")
 {
     using enum DecimalSign;
@@ -201,6 +217,32 @@ TEST_CASE("The amount of an expense may have blanks between thousands and its si
           "“12 x rivets” is a count and a price: write what was paid for all of them.");
     CHECK(read("4.50 x-ray of the weld") == "450 EUR |x-ray of the weld");
     CHECK(read("4.50 Xylol") == "450 EUR |Xylol");
+}
+
+TEST_CASE("The currency of an expense may be a word, in small letters, and stand before a colon")
+{
+    const auto read = [](std::string_view line) {
+        const auto expense = readExpenseLine(line, "CAD");
+        return expense ? std::to_string(expense->amount) + " " + expense->currency + " " +
+                             expense->category + "|" + expense->what
+                       : english(expense.reason());
+    };
+    CHECK(read("12 Euro Pinsel") == "1200 EUR |Pinsel");
+    CHECK(read("12,50 euros : pinceau") == "1250 EUR |pinceau");
+    CHECK(read("12,50 eur Porto") == "1250 EUR |Porto");
+    CHECK(read("chf 100 Fracht") == "10000 CHF |Fracht");
+    CHECK(read("34,90 €: Schrauben") == "3490 EUR |Schrauben");
+    CHECK(read("34,90 EUR: Schrauben") == "3490 EUR |Schrauben");
+    CHECK(read("34,90€: Schrauben") == "3490 EUR |Schrauben");
+    CHECK(read("34,90: Schrauben") == "3490 CAD |Schrauben");
+    CHECK(read("34,90 KIT: Haut") == "3490 CAD KIT|Haut");
+    CHECK(read("12,- Pinsel") == "1200 CAD |Pinsel");
+    CHECK(read("12,- € Pinsel") == "1200 EUR |Pinsel");
+    CHECK(read("12 250,- € Motor") == "1225000 EUR |Motor");
+    CHECK(read("12 250,- Motor") == "1225000 CAD |Motor");
+    CHECK(read("12 Europaletten") == "1200 CAD |Europaletten");
+    CHECK(read("50 ct Scheiben") == "“50 ct”: write the amount with its decimals, like 0.50.");
+    CHECK(read("0,50 € Cent") == "50 EUR |Cent");
 }
 
 TEST_CASE("A measure or a count that begins the line is no amount")
