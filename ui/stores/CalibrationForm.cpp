@@ -21,17 +21,28 @@ CalibrationForm::CalibrationForm(Session &session, QWidget *parent)
     addField(tr("Calibrated on"), m_done);
     addField(tr("Due again on"), m_due);
     addField(tr("Certificate"), m_certificate);
+    connect(m_done, &MomentLine::textChanged, this, [this] {
+        if (m_due->moment() == m_proposed)
+            proposeDue();
+    });
     hide();
 }
 
 /// A year is what most laboratories write on their stickers; the sticker counts.
+void CalibrationForm::proposeDue()
+{
+    if (const auto done = m_done->moment()) {
+        m_proposed = toMoment(toDate(*done).addYears(1));
+        m_due->setMoment(m_proposed);
+    }
+}
+
 void CalibrationForm::start(Id<Tool> tool)
 {
     m_tool = tool;
     setTitle(tr("%1 was calibrated").arg(toQt(m_session.records()->find(tool)->name)));
-    const Moment today = m_session.today();
-    m_done->setMoment(today);
-    m_due->setMoment(toMoment(toDate(today).addYears(1)));
+    m_done->setMoment(m_session.today());
+    proposeDue();
     m_certificate->clear();
     hint({});
     show();

@@ -5,6 +5,8 @@
 #include "core/records/Tool.h"
 #include "ui/widgets/ActForm.h"
 
+#include <optional>
+
 namespace lastrivet::ui {
 
 class MomentLine;
@@ -25,11 +27,13 @@ protected:
 
 private:
     QString whyNot() const;
+    void proposeDue();
 
     Session &m_session;
     Id<Tool> m_tool;
     MomentLine *m_done;
     MomentLine *m_due;
+    std::optional<Moment> m_proposed;
     SheetBox *m_certificate;
 };
 

@@ -4,6 +4,7 @@
 
 #include "tests/ui/support/Looks.h"
 #include "tests/ui/support/StoresWindow.h"
+#include "ui/convert/QtText.h"
 #include "ui/stores/CalibrationForm.h"
 #include "ui/stores/DeliveryBoard.h"
 #include "ui/stores/ExpenseBoard.h"
@@ -64,8 +65,12 @@ TEST_CASE("A calibration is kept with its day and the next, and not one before t
     auto &board = window.page.tools();
     CHECK(window.cell(board, 0, 3) == QStringLiteral("no calibration on record"));
     press(window.page, QStringLiteral("Calibrated…"));
-    type(window.page, QStringLiteral("Calibrated on"), QStringLiteral("2026-03-10"));
+    const auto &due = field(window.page, QStringLiteral("Due again on"));
+    type(window.page, QStringLiteral("Calibrated on"), QStringLiteral("2025-10-03"));
+    CHECK(ui::parseDay(due.text()) == Moment::parse("2026-10-03"));
     type(window.page, QStringLiteral("Due again on"), QStringLiteral("2026-03-01"));
+    type(window.page, QStringLiteral("Calibrated on"), QStringLiteral("2026-03-10"));
+    CHECK(due.text() == QStringLiteral("2026-03-01"));
     press(window.page, QStringLiteral("Keep the calibration"));
     CHECK(says(window.page, QStringLiteral("It cannot be due before it was calibrated.")));
     type(window.page, QStringLiteral("Due again on"), QStringLiteral("2027-03-10"));
