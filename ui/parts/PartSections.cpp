@@ -198,6 +198,7 @@ constexpr std::array allSections{
                 .addPrompt = QT_TRANSLATE_NOOP("Section", "New packing line"),
                 .add = sections::newPartLine,
                 .form = sections::partLineForm,
+                .check = sections::whyNotCounted,
                 .follow = sections::countWhatIsTyped},
     PartSection{.title = QT_TRANSLATE_NOOP("Section", "Materials"),
                 .type = RecordType::MaterialUse,

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/parts/SectionForms.h"
 
+#include "core/project/acts/StoreActs.h"
+#include "ui/convert/QtText.h"
+
 #include <QCoreApplication>
 
 namespace lastrivet::ui::sections {
@@ -89,6 +92,13 @@ void countWhatIsTyped(const Edit &edit, std::string_view field, void *record)
     if (isDamage && line.received_quantity == 0)
         line.received_quantity = line.quantity;
     line.received_on = edit.today();
+}
+
+QString whyNotCounted(const void *record)
+{
+    const auto &line = *static_cast<const PartLine *>(record);
+    const auto why = acts::whyNotCount(line.received_quantity, line.damaged_quantity);
+    return why ? inWords(*why) : QString();
 }
 
 } // namespace lastrivet::ui::sections

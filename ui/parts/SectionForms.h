@@ -23,5 +23,7 @@ Rows partLineForm();
 /// Who writes how many came, or are damaged, has counted the line; as in the table, one that is
 /// damaged and was not counted came as listed.
 void countWhatIsTyped(const Edit &edit, std::string_view field, void *line);
+/// Why a packing line cannot have these counts; empty when it can.
+QString whyNotCounted(const void *line);
 
 } // namespace lastrivet::ui::sections

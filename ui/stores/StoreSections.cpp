@@ -218,6 +218,7 @@ constexpr PartSection theLines{.title = QT_TRANSLATE_NOOP("Section", "Packing li
                                .form = lineForm,
                                .acts = lineActs,
                                .attach = attachToLine,
+                               .check = sections::whyNotCounted,
                                .follow = sections::countWhatIsTyped};
 constexpr PartSection theLots{.title = QT_TRANSLATE_NOOP("Section", "Materials"),
                               .type = RecordType::MaterialLot,

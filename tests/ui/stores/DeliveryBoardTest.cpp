@@ -97,6 +97,9 @@ TEST_CASE("A number of what came counts the line, in the fields below the list a
     CHECK(bolts.received_quantity == 80);
     CHECK(bolts.damaged_quantity == 2);
     CHECK(bolts.received_on == window.session->today());
+    write(QStringLiteral("Damaged quantity"), QStringLiteral("81"));
+    CHECK(window.complaint == QStringLiteral("81 cannot be damaged when 80 came."));
+    CHECK(window.records()->find(window.bolts)->damaged_quantity == 2);
 }
 
 TEST_CASE("A number that could not be saved is there for whoever edits its cell again")
