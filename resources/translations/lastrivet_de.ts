@@ -8973,7 +8973,7 @@
     </message>
     <message>
         <source>Category</source>
-        <translation>Art</translation>
+        <translation>Kategorie</translation>
     </message>
     <message>
         <source>Supplier</source>
@@ -15276,7 +15276,7 @@
     <name>lastrivet::ui::ExpenseBoard</name>
     <message>
         <source>Expenses by category</source>
-        <translation>Ausgaben nach Art</translation>
+        <translation>Ausgaben nach Kategorie</translation>
     </message>
     <message>
         <source>Expenses by month</source>
@@ -15284,7 +15284,7 @@
     </message>
     <message>
         <source>Category</source>
-        <translation>Art</translation>
+        <translation>Kategorie</translation>
     </message>
     <message>
         <source>Currency of the bars</source>
@@ -15292,7 +15292,7 @@
     </message>
     <message>
         <source>By category</source>
-        <translation>Nach Art</translation>
+        <translation>Nach Kategorie</translation>
     </message>
     <message>
         <source>By month</source>
@@ -15304,11 +15304,11 @@
     </message>
     <message>
         <source>all categories</source>
-        <translation>alle Arten</translation>
+        <translation>alle Kategorien</translation>
     </message>
     <message>
         <source>without a category</source>
-        <translation>ohne Art</translation>
+        <translation>ohne Kategorie</translation>
     </message>
     <message numerus="yes">
         <source>%n expenses</source>
