@@ -82,9 +82,11 @@ Result<std::string, BothReadings> withPoint(const QString &typed)
 {
     if (!hasDecimalComma())
         return toStd(typed);
-    if (const auto match = mayBeThousand(typed); match.hasMatch())
-        return BothReadings{
-            toStd(bothReadings(match.captured(1), match.captured(2)) + match.captured(3))};
+    if (const auto match = mayBeThousand(typed); match.hasMatch()) {
+        const QString rest = match.captured(2) + match.captured(3);
+        return BothReadings{toStd(typed), toStd(match.captured(1) + rest),
+                            toStd(match.captured(1) + QLatin1Char(',') + rest)};
+    }
     QString plain = typed;
     if (plain.count(QLatin1Char(',')) == 1 && !plain.contains(QLatin1Char('.')))
         plain.replace(QLatin1Char(','), QLatin1Char('.'));

@@ -28,9 +28,11 @@ QString countText(std::int64_t count);
 /// What stands before decimals in the person's language.
 DecimalSign decimalSign();
 
-/// A typed text whose number can be read in two ways, with both in place of it: "1125 or 1,125 mm".
+/// A typed text whose number can be read in two ways, and both of them: "1125 mm" and "1,125 mm".
 struct BothReadings {
-    std::string words;
+    std::string typed;
+    std::string thousand;
+    std::string decimals;
 };
 
 /// A typed text with a point for the language's own decimal sign. Where that is a comma, a comma
@@ -50,8 +52,9 @@ Result<double, Message> readTyped(Reader reader, const QString &typed, Context..
     const auto plain = withPoint(typed);
     if (plain)
         return reader(*plain, context...);
-    // No reader takes both readings together for a number, and its complaint shows them.
-    return reader(plain.reason().words, context...);
+    const BothReadings &both = plain.reason();
+    return Message{"“{0}” may be {1} or {2}; write {1} when that is meant.",
+                   {both.typed, both.thousand, both.decimals}};
 }
 
 /// A typed number, with a point or the language's own decimal sign; refused when it can be read in

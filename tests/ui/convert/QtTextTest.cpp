@@ -126,7 +126,10 @@ TEST_CASE("A point that may part thousands is asked about where decimals have a 
     for (const auto text : {"1.250", "1.250 kg", "-12.500", "300.000 mm", "1.250 in-lb"})
         CHECK_FALSE(readNumber(QString::fromUtf8(text)));
     REQUIRE_FALSE(plain("1.250 in-lb"));
-    CHECK(plain("1.250 in-lb").reason().words == "1250 or 1,250 in-lb");
+    CHECK(plain("1.250 in-lb").reason().thousand == "1250 in-lb");
+    CHECK(plain("1.250 in-lb").reason().decimals == "1,250 in-lb");
+    CHECK(english(readNumber(QStringLiteral("1.250")).reason()) ==
+          "“1.250” may be 1250 or 1,250; write 1250 when that is meant.");
     CHECK(*plain("1,250 in-lb") == "1.250 in-lb");
     CHECK(*plain("1.125 in") == "1.125 in");
     for (const auto text : {"0.125", "1.25", "1.2505", "1250", "1250.125"})

@@ -51,7 +51,8 @@ TEST_CASE("What is no whole number is called that, and two readings of one are b
     const QLocale before;
     QLocale::setDefault(QLocale(QStringLiteral("de_DE")));
     type(RecordType::Fastener, bolt.value(), "torque_max", "1.250");
-    CHECK(complained == QStringLiteral("“1250 or 1,250” is no number."));
+    CHECK(complained ==
+          QStringLiteral("“1.250” may be 1250 or 1,250; write 1250 when that is meant."));
     type(RecordType::PartLine, line.value(), "unit_price", "1,789 EUR");
     CHECK(complained == QStringLiteral("“1,789 EUR” has more decimals than EUR has."));
     type(RecordType::PartLine, line.value(), "unit_price", "1.789 EUR");
