@@ -11349,6 +11349,10 @@
         <source>The numbers stay as they were typed: %1 has become %2. If %1 was right, convert them, and it is %3.</source>
         <translation>Die Zahlen bleiben, wie sie eingegeben wurden: Aus %1 ist %2 geworden. War %1 richtig, rechnen Sie sie um; dann sind es %3.</translation>
     </message>
+    <message>
+        <source>Leave them as typed</source>
+        <translation>So lassen, wie eingegeben</translation>
+    </message>
 </context>
 <context>
     <name>WithdrawAct</name>

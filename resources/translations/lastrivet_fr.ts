@@ -7783,7 +7783,7 @@
     </message>
     <message>
         <source>“{0} {1}”: write the amount with its decimals, like 0.50.</source>
-        <translation>« {0} {1} » : écrivez le montant avec ses décimales, comme 0,50.</translation>
+        <translation>«&#xa0;{0}&#xa0;{1}&#xa0;»&#xa0;: écrivez le montant avec ses décimales, comme 0,50.</translation>
     </message>
 </context>
 <context>
@@ -11348,6 +11348,10 @@
     <message>
         <source>The numbers stay as they were typed: %1 has become %2. If %1 was right, convert them, and it is %3.</source>
         <translation>Les nombres restent tels qu’ils ont été saisis&#xa0;: %1 est devenu %2. Si %1 était juste, convertissez-les, et ce sera %3.</translation>
+    </message>
+    <message>
+        <source>Leave them as typed</source>
+        <translation>Les laisser tels quels</translation>
     </message>
 </context>
 <context>

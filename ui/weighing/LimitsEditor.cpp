@@ -78,8 +78,7 @@ void LimitsEditor::setUnits(balance::Units units)
 void LimitsEditor::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
-    const Envelope *envelope = balance::envelopeOf(*notice.after);
-    if (std::exchange(m_unitChoice->isChosen, false) && envelope)
+    if (const Envelope *envelope = balance::envelopeOf(*notice.after))
         askToConvert(m_session, *m_ask, *m_unitChoice, notice, envelope->id);
 }
 

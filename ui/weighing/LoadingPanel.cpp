@@ -224,8 +224,7 @@ void LoadingPanel::startNew()
 void LoadingPanel::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
-    if (std::exchange(m_unitChoice->isChosen, false))
-        askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
+    askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
     m_limits->apply(notice);
 }
 

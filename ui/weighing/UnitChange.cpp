@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -39,21 +40,21 @@ double firstOf(const std::vector<double> &numbers)
     return number == numbers.end() ? 0 : *number;
 }
 
-/// What became of a weight and an arm that were typed in other units; empty when there is none.
+/// What became of a number of each unit that is another now; empty when there is none.
 QString becameWords(const balance::Numbers &numbers, balance::Units from)
 {
     const auto [weightUnit, armUnit] = numbers.units;
-    QStringList lines;
+    QStringList sentences;
     const double weight = firstOf(numbers.weights);
     if (from.weight != weightUnit && weight != 0)
-        lines << becameWords(
+        sentences << becameWords(
             weightText(weight, from.weight), weightText(weight, weightUnit),
             weightText(balance::converted(weight, from.weight, weightUnit), weightUnit));
     const double arm = firstOf(numbers.arms);
     if (from.arm != armUnit && arm != 0)
-        lines << becameWords(armText(arm, from.arm), armText(arm, armUnit),
-                             armText(balance::converted(arm, from.arm, armUnit), armUnit));
-    return lines.join(QLatin1Char('\n'));
+        sentences << becameWords(armText(arm, from.arm), armText(arm, armUnit),
+                                 armText(balance::converted(arm, from.arm, armUnit), armUnit));
+    return sentences.join(QLatin1Char('\n'));
 }
 
 void complainOfOthers(Session &session)
@@ -71,20 +72,40 @@ QString convertWords()
     return tr("Convert the numbers");
 }
 
+QString leaveWords()
+{
+    return tr("Leave them as typed");
+}
+
 ActLine::Question convertQuestion(const QString &words, RecordRef record)
 {
-    return {.words = words, .confirm = convertWords(), .of = {record}};
+    return {.words = words, .confirm = convertWords(), .of = {record}, .leave = leaveWords()};
+}
+
+/// The keyboard goes back to the unit, and not to a button that takes a line out.
+void giveBackKeyboard(ActLine &ask)
+{
+    QWidget *unit = ask.window()->focusWidget();
+    if (unit && !ask.isAncestorOf(unit))
+        QObject::connect(
+            &ask, &ActLine::ended, unit, [unit] { unit->setFocus(); }, Qt::SingleShotConnection);
 }
 
 template <class Record>
-balance::Numbers numbersBefore(const Record &before, const balance::Numbers &)
+ActLine::Act convertAct(Session &session, Id<Record> id, const UnitChoice &choice)
 {
-    return balance::numbersOf(before);
-}
-
-balance::Numbers numbersBefore(const Equipment &before, const balance::Numbers &after)
-{
-    return balance::numbersOf(before, after.units);
+    return [&session, id, from = choice.from, asked = choice.asked](const ActLine::Answer &) {
+        const auto records = session.records();
+        const Record *known = records->findLive(id);
+        if (!known || balance::numbersOf(*known) != asked) {
+            complainOfOthers(session);
+            return true;
+        }
+        const RecordRef record{Record::type, id.value()};
+        return session.change(convertedLabel(*records, record), [&](Edit &edit) {
+            edit.update(id, [&](Record &changed) { balance::convertNumbers(changed, from); });
+        });
+    };
 }
 
 template <class Record>
@@ -93,32 +114,21 @@ void askAbout(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNo
 {
     const Record *before = notice.before->findLive(id);
     const Record *after = notice.after->findLive(id);
-    if (!before || !after)
+    if (!std::exchange(choice.is_made, false) || !before || !after)
         return;
     const RecordRef record{Record::type, id.value()};
-    const balance::Numbers asked = balance::numbersOf(*after);
-    const balance::Numbers was = numbersBefore(*before, asked);
-    const bool isAskedStill =
-        !choice.words.isEmpty() && ask.askedWords() == choice.words && choice.asked == was;
-    const balance::Units from = isAskedStill ? choice.from : was.units;
-    choice = {false, becameWords(asked, from), asked, from};
-    if (choice.words.isEmpty()) {
-        if (isAskedStill)
-            ask.drop();
+    const balance::Numbers was = balance::numbersOf(*before);
+    const bool isOpen = ask.isAsking(convertWords(), {record}) && was == choice.asked;
+    choice.from = isOpen ? choice.from : was.units;
+    choice.asked = balance::numbersOf(*after);
+    const QString words = becameWords(choice.asked, choice.from);
+    if (words.isEmpty()) {
+        if (isOpen)
+            ask.leave();
         return;
     }
-    ask.ask(convertQuestion(choice.words, record), [&session, id, record, from,
-                                                    asked](const ActLine::Answer &) {
-        const auto records = session.records();
-        const Record *known = records->findLive(id);
-        if (!known || balance::numbersOf(*known) != asked) {
-            complainOfOthers(session);
-            return true;
-        }
-        return session.change(convertedLabel(*records, record), [&](Edit &edit) {
-            edit.update(id, [&](Record &changed) { balance::convertNumbers(changed, from); });
-        });
-    });
+    giveBackKeyboard(ask);
+    ask.ask(convertQuestion(words, record), convertAct(session, id, choice));
 }
 
 } // namespace
@@ -127,7 +137,7 @@ std::shared_ptr<UnitChoice> unitChoice(RecordForm &form)
 {
     auto choice = std::make_shared<UnitChoice>();
     form.setFollow([choice](const Edit &, std::string_view field, void *) {
-        choice->isChosen = field == "weight_unit" || field == "arm_unit";
+        choice->is_made = field == "weight_unit" || field == "arm_unit";
     });
     return choice;
 }
@@ -148,12 +158,6 @@ void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const Chan
                   Id<Envelope> envelope)
 {
     askAbout(session, ask, choice, notice, envelope);
-}
-
-void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
-                  Id<Equipment> equipment)
-{
-    askAbout(session, ask, choice, notice, equipment);
 }
 
 } // namespace lastrivet::ui

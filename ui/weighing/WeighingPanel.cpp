@@ -183,8 +183,7 @@ void WeighingPanel::startNew()
 void WeighingPanel::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
-    if (std::exchange(m_unitChoice->isChosen, false))
-        askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
+    askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
 }
 
 void WeighingPanel::setReport(const packet::WeightReport &report)

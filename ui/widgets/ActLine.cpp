@@ -37,6 +37,7 @@ ActLine::ActLine(Session &session, QWidget *parent)
     , m_tool(new RecordLine(session, RecordType::Tool, this))
     , m_why(new QLabel(this))
     , m_confirm(new QPushButton(this))
+    , m_leave(flatButton({}, this))
 {
     build();
     for (RecordLine *line : {m_person, m_tool})
@@ -52,7 +53,6 @@ void ActLine::build()
     m_words->setWordWrap(true);
     m_why->setWordWrap(true);
     m_confirm->setProperty("primary", true);
-    auto *leaveButton = flatButton(tr("Cancel"), this);
     auto *form = new QFormLayout;
     form->addRow(m_textLabel, m_text);
     form->addRow(m_dayLabel, m_day);
@@ -66,7 +66,7 @@ void ActLine::build()
     m_toolLabel->setBuddy(m_tool);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(m_confirm);
-    buttons->addWidget(leaveButton);
+    buttons->addWidget(m_leave);
     buttons->addStretch(1);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(12, 8, 12, 8);
@@ -75,7 +75,7 @@ void ActLine::build()
     layout->addWidget(m_why);
     layout->addLayout(buttons);
     connect(m_confirm, &QPushButton::clicked, this, &ActLine::confirm);
-    connect(leaveButton, &QPushButton::clicked, this, &ActLine::leave);
+    connect(m_leave, &QPushButton::clicked, this, &ActLine::leave);
     connect(m_text, &QLineEdit::returnPressed, this, &ActLine::confirm);
     connect(m_day, &QLineEdit::returnPressed, this, &ActLine::confirm);
     connect(m_duration, &QLineEdit::returnPressed, this, &ActLine::confirm);
@@ -88,6 +88,11 @@ bool ActLine::isTheSame(const Question &question) const
 {
     return !question.of.empty() && question.of == m_question.of &&
            question.words == m_question.words && question.confirm == m_question.confirm;
+}
+
+bool ActLine::isAsking(const QString &confirm, const std::vector<RecordRef> &of) const
+{
+    return !isHidden() && m_question.confirm == confirm && m_question.of == of;
 }
 
 /// What is half answered gets the keyboard in the place of another question, the first time; in
@@ -189,6 +194,7 @@ void ActLine::fill()
 {
     m_words->setText(m_question.words);
     m_confirm->setText(m_question.confirm);
+    m_leave->setText(m_question.leave.isEmpty() ? tr("Cancel") : m_question.leave);
     m_textLabel->setText(m_question.textLabel);
     m_text->setText(m_question.text);
     m_text->setAccessibleName(m_question.textLabel);

@@ -52,6 +52,8 @@ public:
         /// The records that it is asked of, where that matters: asked the same of the same once
         /// more, it goes on with what is typed.
         std::vector<RecordRef> of{};
+        /// The button that leaves, where what is asked about has happened already.
+        QString leave{};
     };
     /// What was answered.
     struct Answer {
@@ -68,10 +70,8 @@ public:
 
     void ask(const Question &question, Act act);
     void leave();
-    /// What it asks was settled in another way; the keyboard does not stay in it.
-    void drop();
-    /// The words of the question that is shown; empty when none is.
-    QString askedWords() const;
+    /// Whether it is shown, and asks this of these records.
+    bool isAsking(const QString &confirm, const std::vector<RecordRef> &of) const;
     /// The place shows these records now, and is asked about them from now on; id 0 stands for none
     /// of the type. `which` tells them apart where there is no record yet.
     void follow(std::vector<RecordRef> records, std::string which = {});
@@ -129,6 +129,7 @@ private:
     RecordLine *m_tool;
     QLabel *m_why;
     QPushButton *m_confirm;
+    QPushButton *m_leave;
 };
 
 } // namespace lastrivet::ui
