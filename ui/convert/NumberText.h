@@ -8,6 +8,7 @@
 
 #include <QString>
 
+#include <algorithm>
 #include <cstdint>
 #include <string>
 
@@ -45,13 +46,19 @@ Result<std::string, BothReadings> withPoint(const QString &typed);
 QString twoReadings(const QString &words);
 
 /// What a reader of the core makes of a typed text: `readTyped(balance::readArm, text, unit)`. A
-/// number that can be read in two ways is refused.
+/// number that can be read in two ways is refused. What is refused is shown as it was typed.
 template <class Reader, class... Context>
 Result<double, Message> readTyped(Reader reader, const QString &typed, Context... context)
 {
     const auto plain = withPoint(typed);
-    if (plain)
-        return reader(*plain, context...);
+    if (plain) {
+        const Result<double, Message> read = reader(*plain, context...);
+        if (read)
+            return read;
+        Message why = read.reason();
+        std::replace(why.arguments.begin(), why.arguments.end(), *plain, typed.toStdString());
+        return why;
+    }
     const BothReadings &both = plain.reason();
     return Message{"“{0}” may be {1} or {2}; write {1} when that is meant.",
                    {both.typed, both.thousand, both.decimals}};

@@ -135,6 +135,7 @@ TEST_CASE("A point that may part thousands is asked about where decimals have a 
     for (const auto text : {"0.125", "1.25", "1.2505", "1250", "1250.125"})
         CHECK(*plain(text) == text);
     CHECK(*readNumber(QStringLiteral("1,250")) == 1.25);
+    CHECK(english(readNumber(QStringLiteral("9,7 lb")).reason()) == "“9,7 lb” is no number.");
     CHECK(twoReadings(QStringLiteral("2.740-2.746 mm")) == QStringLiteral("2740 or 2,740"));
     CHECK(twoReadings(QStringLiteral("> 1.250 kg")) == QStringLiteral("1250 or 1,250"));
     for (const auto text : {"2740-2746 mm", "1,5-2,5 mm", "0.125 mm", "9.5255-9.5500 mm"})
