@@ -77,7 +77,8 @@ std::vector<std::string_view> partsOfLine(std::string_view line)
     std::vector<std::string_view> parts;
     std::size_t begin = 0;
     for (std::size_t at = 0; at <= line.size(); ++at) {
-        if (at < line.size() && (line[at] != ',' || isBetweenFigures(line, at)))
+        const bool isComma = at < line.size() && line[at] == ',' && !isBetweenFigures(line, at);
+        if (at < line.size() && line[at] != ';' && !isComma)
             continue;
         if (const auto part = trimmed(line.substr(begin, at - begin)); !part.empty())
             parts.push_back(part);

@@ -22,8 +22,8 @@ std::optional<double> takeNumber(std::string_view &text, DecimalSign sign = Deci
 std::optional<std::pair<double, double>> takeRange(std::string_view &text,
                                                    DecimalSign sign = DecimalSign::Unknown);
 
-/// The parts of a typed line between its commas, trimmed, empty ones left out. A comma between two
-/// digits belongs to a number and separates nothing.
+/// The parts of a typed line between its commas and semicolons, trimmed, empty ones left out. A
+/// comma between two digits belongs to a number and separates nothing.
 std::vector<std::string_view> partsOfLine(std::string_view line);
 
 } // namespace lastrivet

@@ -109,6 +109,19 @@ bool isThread(std::string_view word)
                               word.find_first_not_of("#0123456789/-") == std::string_view::npos);
 }
 
+/// "M10x1.25" of "M10×1,25", and "1/4-28" of an inch's "1/4"-28".
+std::string plainThread(std::string_view word)
+{
+    std::string plain(word);
+    if (const auto inch = plain.find("\"-"); inch != std::string::npos)
+        plain.erase(inch, 1);
+    constexpr std::string_view times = "×";
+    if (const auto pitch = plain.find(times); pitch != std::string::npos)
+        plain.replace(pitch, times.size(), "x");
+    std::replace(plain.begin(), plain.end(), ',', '.');
+    return plain;
+}
+
 constexpr std::array<std::string_view, 5> seriesWords{"unjf", "unjc", "unef", "unf", "unc"};
 
 /// "1/4-28 UNF", "1/4-28 UNF-3A": the count of its threads says that already.
@@ -143,11 +156,9 @@ std::size_t endOfThread(std::string_view words)
 
 bool takeThread(Spoken &spoken, std::string_view chunk)
 {
-    const std::string joined = withThreadInOneWord(chunk);
-    const std::string_view words = joined;
-    const auto end = endOfThread(words);
-    const auto word = words.substr(0, end);
-    const auto rest = withoutSeries(trimmed(words.substr(end)));
+    const auto end = endOfThread(chunk);
+    const auto word = plainThread(chunk.substr(0, end));
+    const auto rest = withoutSeries(trimmed(chunk.substr(end)));
     if (!isThread(word) || (!rest.empty() && !takeNut(spoken, rest)))
         return false;
     spoken.fastener.thread = word;
@@ -164,7 +175,8 @@ std::optional<Message> takePlace(Fastener &fastener, std::string_view chunk)
     const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), count);
     rest.remove_prefix(std::size_t(end - rest.data()));
     rest = trimmed(rest);
-    for (const std::string_view times : {"x ", "X ", "× ", "* "}) {
+    for (const std::string_view times :
+         {"x ", "X ", "× ", "* ", "Stück ", "Stk. ", "Stk ", "pcs ", "pièces "}) {
         if (error != std::errc{} || !rest.starts_with(times))
             continue;
         if (count < 1)
@@ -177,19 +189,42 @@ std::optional<Message> takePlace(Fastener &fastener, std::string_view chunk)
     return std::nullopt;
 }
 
+/// The unit of the project's own limits, where both are its own.
+std::optional<TorqueUnit> ownUnit(std::string_view thread, workshop::Nut nut,
+                                  const std::vector<workshop::OwnLimit> &own)
+{
+    const auto *limit = workshop::ownLimit(own, workshop::torqueSubject(thread, word(nut)));
+    return limit && limit->minimum && limit->maximum ? torqueUnitSaid(limit->unit) : std::nullopt;
+}
+
+/// The table's limits, or the project's own in the unit of its drawing.
+std::optional<Message> proposeLimits(Spoken &spoken, const std::vector<workshop::OwnLimit> &own)
+{
+    Fastener &fastener = spoken.fastener;
+    const auto known = workshop::torque(fastener.thread, spoken.nut, 0);
+    if (!known)
+        return Message{"The torque table has no thread “{0}”: write the limits of the drawing "
+                       "behind it, like 8-10 N-m.",
+                       {fastener.thread}};
+    const auto unit = ownUnit(known->thread, spoken.nut, own).value_or(fastener.torque_unit);
+    if (unit != fastener.torque_unit && spoken.drag && !spoken.drag_unit)
+        return Message{"The project's own limit of {0} is in {1}: write the unit of the drag, too.",
+                       {known->thread, std::string(word(unit))}};
+    fastener.torque_unit = unit;
+    const auto proposal = proposalFor(fastener, spoken.nut, own);
+    if (!proposal)
+        return proposal.reason();
+    fastener.torque_min = proposal->least;
+    fastener.torque_max = proposal->most;
+    return std::nullopt;
+}
+
 std::optional<Message> addLimits(Spoken &spoken, const std::vector<workshop::OwnLimit> &own)
 {
     Fastener &fastener = spoken.fastener;
     if (!fastener.thread.empty() && !spoken.has_limits) {
-        if (!workshop::torque(fastener.thread, spoken.nut, 0))
-            return Message{"The torque table has no thread “{0}”: write the limits of the drawing "
-                           "behind it, like 8-10 N-m.",
-                           {fastener.thread}};
-        const auto proposal = proposalFor(fastener, spoken.nut, own);
-        if (!proposal)
-            return proposal.reason();
-        fastener.torque_min = proposal->least;
-        fastener.torque_max = proposal->most;
+        if (auto why = proposeLimits(spoken, own))
+            return why;
     }
     if (spoken.drag)
         fastener.torque_drag = converted(

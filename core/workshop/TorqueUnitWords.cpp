@@ -16,8 +16,9 @@ constexpr std::array<std::string_view, 6> inchPoundWords{"inlb",  "inlbs", "lbin
                                                          "lbsin", "inlbf", "lbfin"};
 constexpr std::array<std::string_view, 6> footPoundWords{"ftlb",  "ftlbs", "lbft",
                                                          "lbsft", "ftlbf", "lbfft"};
-constexpr std::array<std::string_view, 9> foreignWords{"danm", "ncm", "knm",   "kgm", "kgfm",
-                                                       "kgcm", "kpm", "kgfcm", "ozin"};
+constexpr std::array<std::string_view, 15> foreignWords{"danm", "ncm",  "knm",   "kgm",  "kgfm",
+                                                        "kgcm", "kpm",  "kgfcm", "ozin", "mkg",
+                                                        "mkp",  "mdan", "kpcm",  "cmkg", "cmkp"};
 
 bool isAny(std::string_view word, const auto &words)
 {

@@ -7785,6 +7785,10 @@
         <source>“{0} {1}”: write the amount with its decimals, like 0.50.</source>
         <translation>„{0} {1}“: Schreiben Sie den Betrag mit Nachkommastellen, wie 0,50.</translation>
     </message>
+    <message>
+        <source>The project&apos;s own limit of {0} is in {1}: write the unit of the drag, too.</source>
+        <translation>Die eigene Grenze des Projekts für {0} steht in {1}: Schreiben Sie auch die Einheit des Laufmoments.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -7785,6 +7785,10 @@
         <source>“{0} {1}”: write the amount with its decimals, like 0.50.</source>
         <translation>«&#xa0;{0}&#xa0;{1}&#xa0;»&#xa0;: écrivez le montant avec ses décimales, comme 0,50.</translation>
     </message>
+    <message>
+        <source>The project&apos;s own limit of {0} is in {1}: write the unit of the drag, too.</source>
+        <translation>La limite propre au projet pour {0} est en {1} : écrivez aussi l’unité du frottement.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -56,5 +56,6 @@ TEST_CASE("A comma parts a line unless figures stand on both its sides")
     CHECK(partsOfLine("hinge, M6, drag 2,5, split pin") ==
           Parts{"hinge", "M6", "drag 2,5", "split pin"});
     CHECK(partsOfLine(" a,,b , ") == Parts{"a", "b"});
+    CHECK(partsOfLine("Holm; M6; 8,5-10 Nm;6") == Parts{"Holm", "M6", "8,5-10 Nm", "6"});
     CHECK(partsOfLine("").empty());
 }

@@ -308,6 +308,33 @@ TEST_CASE("A typed fastener takes the project's own limits before the table's")
         std::string::npos);
 }
 
+TEST_CASE("A typed fastener has the unit of the project's own limits, and its drag says one")
+{
+    const std::vector<workshop::OwnLimit> own{{"torque 1/4-28 tension", 6.5, 7.5, "Nm", "Letter"}};
+    const auto hinge = readFastenerLine("hinge, 1/4-28, drag 6 in-lb", own);
+    REQUIRE(hinge);
+    CHECK(hinge->torque_unit == TorqueUnit::NewtonMetres);
+    CHECK(*hinge->torque_min == Approx(6.5));
+    CHECK(*hinge->torque_max == Approx(7.5));
+    CHECK(*hinge->torque_drag == Approx(0.678).margin(0.001));
+    CHECK(english(readFastenerLine("hinge, 1/4-28, drag 6", own).reason()) ==
+          "The project's own limit of 1/4-28 is in N-m: write the unit of the drag, too.");
+    CHECK(readFastenerLine("hinge, 1/4-28 shear, drag 6", own)->torque_drag == 6.0);
+}
+
+TEST_CASE("Threads, counts and foreign torques are read as Germans write them")
+{
+    CHECK(read("Scharnier, 1/4\"-28").torque_max == 70.0);
+    CHECK(read("Scharnier; M10×1,25; 30-35 Nm").thread == "M10x1.25");
+    CHECK(read("Scharnier, strip 3\"").hardware == "strip 3\"");
+    const auto hinge = read("6 Stück Scharnier; AN3-5A; 10-32");
+    CHECK(hinge.quantity == 6);
+    CHECK(hinge.place == "Scharnier");
+    CHECK(hinge.hardware == "AN3-5A");
+    CHECK(hinge.torque_max == 25.0);
+    CHECK(why("Scharnier, 1/4-28, 0,6-0,8 mkg").find("was not understood") != std::string::npos);
+}
+
 TEST_CASE("Torques with three decimals are read where a comma is no thousand, or told")
 {
     const auto mount =
