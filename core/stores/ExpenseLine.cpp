@@ -79,11 +79,12 @@ bool isGroup(std::string_view word)
 std::string takeCurrency(std::string_view &rest)
 {
     const auto word = firstWord(rest);
-    if (!isCodeIn(rest, word) && !isSpokenCurrency(word) &&
+    const auto said = currencySaid(word);
+    if (said.empty() && !isCodeIn(rest, word) &&
         std::find(signs.begin(), signs.end(), word) == signs.end())
         return {};
     rest = behind(rest, word);
-    return asciiLower(word).starts_with("eur") ? "EUR" : asciiUpper(word);
+    return said.empty() ? std::string(word) : said;
 }
 
 /// Takes `34.90` or, as French writes it, `1 234,56` off the front, with a sign that is joined to

@@ -240,12 +240,28 @@ std::string figureOf(const Money &money)
     return isNegative ? "-" + figures : figures;
 }
 
-bool isSpokenCurrency(std::string_view word)
+std::string currencySaid(std::string_view word)
 {
-    constexpr std::array<std::string_view, 8> spoken{"eur", "euro", "euros", "usd",
-                                                     "cad", "gbp",  "chf",   "aud"};
+    using Saying = std::pair<std::string_view, std::string_view>;
+    constexpr std::array<Saying, 15> sayings{{{"eur", "EUR"},
+                                              {"euro", "EUR"},
+                                              {"euros", "EUR"},
+                                              {"usd", "USD"},
+                                              {"us$", "USD"},
+                                              {"$us", "USD"},
+                                              {"cad", "CAD"},
+                                              {"ca$", "CAD"},
+                                              {"can$", "CAD"},
+                                              {"$ca", "CAD"},
+                                              {"$can", "CAD"},
+                                              {"aud", "AUD"},
+                                              {"au$", "AUD"},
+                                              {"gbp", "GBP"},
+                                              {"chf", "CHF"}}};
     const auto small = asciiLower(word);
-    return std::find(spoken.begin(), spoken.end(), small) != spoken.end();
+    const auto known = std::find_if(sayings.begin(), sayings.end(),
+                                    [&](const Saying &saying) { return saying.first == small; });
+    return known == sayings.end() ? std::string() : std::string(known->second);
 }
 
 std::size_t lengthOfDashes(std::string_view amount)

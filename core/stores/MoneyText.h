@@ -19,9 +19,9 @@ int decimalsOf(std::string_view currency);
 /// The amount without its currency, with a full stop: "1234.50", "-3.05", of yen "1200". Exact.
 std::string figureOf(const Money &money);
 
-/// Whether the word is a currency as people say it in a line: "Euro", "euros", and in letters of
-/// any size the codes that are no word of a language, as "eur" and "chf".
-bool isSpokenCurrency(std::string_view word);
+/// The code of a currency as people say it in a line, in letters of any size: "Euro", "chf", "CA$".
+/// Of the codes only those are known that are no word of a language. Empty for any other word.
+std::string currencySaid(std::string_view word);
 
 /// The length of what stands for no cents at the end of an amount: 2 of "12,-", 3 of "12.--".
 std::size_t lengthOfDashes(std::string_view amount);

@@ -231,6 +231,8 @@ TEST_CASE("The currency of an expense may be a word, in small letters, and stand
     CHECK(read("12,50 euros : pinceau") == "1250 EUR |pinceau");
     CHECK(read("12,50 eur Porto") == "1250 EUR |Porto");
     CHECK(read("chf 100 Fracht") == "10000 CHF |Fracht");
+    CHECK(read("45 US$ douane") == "4500 USD |douane");
+    CHECK(read("45 $CAN : douane") == "4500 CAD |douane");
     CHECK(read("34,90 €: Schrauben") == "3490 EUR |Schrauben");
     CHECK(read("34,90 EUR: Schrauben") == "3490 EUR |Schrauben");
     CHECK(read("34,90€: Schrauben") == "3490 EUR |Schrauben");
