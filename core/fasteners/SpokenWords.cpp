@@ -17,25 +17,34 @@ namespace {
 
 template <class Value> using Saying = std::pair<std::string_view, Value>;
 
-constexpr std::array<Saying<Locking>, 17> lockings{{{"self-locking", Locking::SelfLockingNut},
+constexpr std::array<Saying<Locking>, 26> lockings{{{"self-locking", Locking::SelfLockingNut},
                                                     {"self locking", Locking::SelfLockingNut},
                                                     {"selbstsichernd", Locking::SelfLockingNut},
+                                                    {"stoppmutter", Locking::SelfLockingNut},
                                                     {"autofreiné", Locking::SelfLockingNut},
+                                                    {"écrou autofreiné", Locking::SelfLockingNut},
                                                     {"split pin", Locking::SplitPin},
                                                     {"cotter", Locking::SplitPin},
                                                     {"splint", Locking::SplitPin},
                                                     {"goupille", Locking::SplitPin},
                                                     {"safety wire", Locking::SafetyWire},
+                                                    {"lockwire", Locking::SafetyWire},
+                                                    {"lock wire", Locking::SafetyWire},
                                                     {"sicherungsdraht", Locking::SafetyWire},
+                                                    {"drahtsicherung", Locking::SafetyWire},
                                                     {"fil frein", Locking::SafetyWire},
+                                                    {"fil à freiner", Locking::SafetyWire},
                                                     {"jam nut", Locking::JamNut},
                                                     {"kontermutter", Locking::JamNut},
                                                     {"contre-écrou", Locking::JamNut},
                                                     {"lock tab", Locking::LockTab},
                                                     {"sicherungsblech", Locking::LockTab},
-                                                    {"thread locker", Locking::ThreadLocker}}};
-constexpr std::array<std::string_view, 4> dragWords{"drag ", "laufmoment ", "klemmmoment ",
-                                                    "frottement "};
+                                                    {"thread locker", Locking::ThreadLocker},
+                                                    {"schraubensicherung", Locking::ThreadLocker},
+                                                    {"frein filet", Locking::ThreadLocker},
+                                                    {"frein-filet", Locking::ThreadLocker}}};
+constexpr std::array<std::string_view, 4> dragWords{"drag", "laufmoment", "klemmmoment",
+                                                    "frottement"};
 constexpr std::array<std::string_view, 10> shearWords{
     "shear",        "shear nut",   "in shear",     "scher",           "scherung",
     "auf scherung", "schermutter", "cisaillement", "en cisaillement", "écrou de cisaillement"};
@@ -93,8 +102,11 @@ std::optional<std::string_view> behindDrag(std::string_view words)
 {
     const auto small = folded(words);
     for (const auto word : dragWords) {
-        if (small.starts_with(word))
-            return trimmed(words.substr(word.size()));
+        if (!small.starts_with(word) || small.size() == word.size())
+            continue;
+        const char next = small[word.size()];
+        if (next == ' ' || next == ':')
+            return words.substr(std::min(words.find_first_not_of(" :", word.size()), words.size()));
     }
     return std::nullopt;
 }

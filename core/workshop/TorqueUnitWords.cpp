@@ -12,10 +12,13 @@ namespace lastrivet::workshop {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> inchPoundWords{"inlb",  "inlbs", "lbin",
-                                                         "lbsin", "inlbf", "lbfin"};
-constexpr std::array<std::string_view, 6> footPoundWords{"ftlb",  "ftlbs", "lbft",
-                                                         "lbsft", "ftlbf", "lbfft"};
+// With the French pouce and pied.
+constexpr std::array<std::string_view, 12> inchPoundWords{"inlb",  "inlbs", "lbin",  "lbsin",
+                                                          "inlbf", "lbfin", "polb",  "polbs",
+                                                          "lbpo",  "lbspo", "polbf", "lbfpo"};
+constexpr std::array<std::string_view, 12> footPoundWords{"ftlb",  "ftlbs", "lbft",  "lbsft",
+                                                          "ftlbf", "lbfft", "pilb",  "pilbs",
+                                                          "lbpi",  "lbspi", "pilbf", "lbfpi"};
 constexpr std::array<std::string_view, 15> foreignWords{"danm", "ncm",  "knm",   "kgm",  "kgfm",
                                                         "kgcm", "kpm",  "kgfcm", "ozin", "mkg",
                                                         "mkp",  "mdan", "kpcm",  "cmkg", "cmkp"};

@@ -113,7 +113,11 @@ TEST_CASE("Drag is read in the words of all three languages, and French locking 
 {
     for (const auto *words : {"drag 6", "Laufmoment 6", "frottement 6"})
         CHECK(read("rear hinge, 1/4-28, " + std::string(words)).torque_drag == 6.0);
+    for (const auto *words : {"drag: 6", "Laufmoment: 6 in-lb", "frottement : 6"})
+        CHECK(read("rear hinge, 1/4-28, " + std::string(words)).torque_drag == 6.0);
     CHECK_FALSE(behindDrag("freinage 6"));
+    CHECK_FALSE(behindDrag("dragging 6"));
+    CHECK_FALSE(behindDrag("drag"));
 }
 
 TEST_CASE("A comma before decimals belongs to its number")
@@ -333,6 +337,20 @@ TEST_CASE("Threads, counts and foreign torques are read as Germans write them")
     CHECK(hinge.hardware == "AN3-5A");
     CHECK(hinge.torque_max == 25.0);
     CHECK(why("Scharnier, 1/4-28, 0,6-0,8 mkg").find("was not understood") != std::string::npos);
+}
+
+TEST_CASE("Locking and torques are read as French builders write them, in Canada, too")
+{
+    CHECK(read("charnière, AN3-5A, fil à freiner").locking == Locking::SafetyWire);
+    CHECK(read("charnière, AN3-5A, frein filet").locking == Locking::ThreadLocker);
+    CHECK(read("charnière, écrou autofreiné").locking == Locking::SelfLockingNut);
+    for (const auto *limits : {"30 à 35 po-lb", "30-35 lb-po", "30–35 po·lb"}) {
+        const auto hinge = read("charnière, 1/4-28, " + std::string(limits));
+        CHECK(hinge.torque_max == 35.0);
+        CHECK(hinge.torque_unit == TorqueUnit::InchPounds);
+    }
+    CHECK(read("charnière, 1/4-28, 3-4 pi-lb").torque_unit == TorqueUnit::FootPounds);
+    CHECK(why("charnière, 1/4-28, 30 po-lb").find("was not understood") != std::string::npos);
 }
 
 TEST_CASE("Torques with three decimals are read where a comma is no thousand, or told")
