@@ -70,6 +70,24 @@ QDate readShortForm(const QLocale &locale, const QString &text)
     return locale.toDate(text, format.replace(shortYear, QStringLiteral("yyyy")));
 }
 
+/// In the order of the short form, without its zeros in front, and with a year of this century in
+/// two figures where it has four: "3/4/27".
+QDate readFewerFigures(const QLocale &locale, const QString &text)
+{
+    static const QRegularExpression twoOfDay(QStringLiteral("(?<!d)dd(?!d)"));
+    static const QRegularExpression twoOfMonth(QStringLiteral("(?<!M)MM(?!M)"));
+    static const QRegularExpression anyYear(QStringLiteral("y+"));
+    QString format = locale.dateFormat(QLocale::ShortFormat);
+    format.replace(twoOfDay, QStringLiteral("d")).replace(twoOfMonth, QStringLiteral("M"));
+    const QString withLongYear = QString(format).replace(anyYear, QStringLiteral("yyyy"));
+    constexpr int firstOfFour = 1000;
+    if (const QDate day = locale.toDate(text, withLongYear);
+        day.isValid() && day.year() >= firstOfFour)
+        return day;
+    const QDate day = locale.toDate(text, format.replace(anyYear, QStringLiteral("yy")));
+    return day.isValid() && day.year() < 2000 ? day.addYears(100) : day;
+}
+
 } // namespace
 
 QString toQt(std::string_view text)
@@ -180,6 +198,8 @@ std::optional<Moment> parseDay(const QString &text)
     const QLocale locale;
     const QString typed = text.trimmed();
     if (const QDate day = readShortForm(locale, typed); day.isValid())
+        return toMoment(day);
+    if (const QDate day = readFewerFigures(locale, typed); day.isValid())
         return toMoment(day);
     for (const QString &format : {dayFormat(locale), locale.dateFormat(QLocale::LongFormat)}) {
         if (const QDate day = locale.toDate(typed, format); day.isValid())

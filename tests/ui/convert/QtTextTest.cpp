@@ -178,6 +178,16 @@ TEST_CASE("A short form may be typed with the year in two figures or in four")
         CHECK(parseDay(QString::fromUtf8(text)) == Moment::parse("2026-06-02"));
 }
 
+TEST_CASE("A short form of four figures for the year may be typed with two, and without zeros")
+{
+    const Language language(QStringLiteral("fr_FR"));
+    for (const auto *text : {"02/06/2026", "2/6/2026", "02/06/26", "2/6/26"})
+        CHECK(parseDay(QString::fromUtf8(text)) == Moment::parse("2026-06-02"));
+    CHECK(parseDay(QStringLiteral("2/6/1999")) == Moment::parse("1999-06-02"));
+    for (const auto *text : {"2/6", "06/2026", "31/2/26", "2/6/226"})
+        CHECK_FALSE(parseDay(QString::fromUtf8(text)));
+}
+
 TEST_CASE("A field is named by what it is, not by how it is stored")
 {
     const auto title = [](RecordType type, std::string_view field) {
