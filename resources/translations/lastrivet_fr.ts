@@ -21004,7 +21004,7 @@
     </message>
     <message>
         <source>14 d, 24 h; from the data sheet</source>
-        <translation>14 d, 24 h&#xa0;; de la fiche</translation>
+        <translation>14 j, 24 h&#xa0;; de la fiche</translation>
     </message>
     <message>
         <source>On part</source>
@@ -21056,7 +21056,7 @@
     </message>
     <message>
         <source>“%1” is no time to cure; write 14 d or 24 h.</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas une durée de durcissement&#xa0;; écrivez 14 d ou 24 h.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une durée de durcissement&#xa0;; écrivez 14 j ou 24 h.</translation>
     </message>
     <message>
         <source>Say which part it was used on.</source>

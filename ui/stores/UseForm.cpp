@@ -43,14 +43,17 @@ std::optional<Minutes> cureTime(const QString &text)
     constexpr std::int64_t perDay = 24 * 60;
     constexpr int mostDays = 3650;
     static const QRegularExpression days(
-        QStringLiteral("^(\\d{1,4})\\s*(d|days?|Tage?|T|j|jours?)$"),
+        QStringLiteral("^(\\d{1,4})\\s*(?:d|days?|Tage?|T|j|jours?)"
+                       "(?:\\s*(\\d{1,2})\\s*(?:h|hours?|Std\\.?|Stunden?|heures?))?$"),
         QRegularExpression::CaseInsensitiveOption);
     static const QRegularExpression hours(QStringLiteral("^(\\d{1,4})\\s*(h|Std|heures?)?$"),
                                           QRegularExpression::CaseInsensitiveOption);
     const QString plain = text.trimmed();
     if (const auto match = days.match(plain); match.hasMatch()) {
         const int count = match.captured(1).toInt();
-        return count <= mostDays ? std::optional(Minutes{count * perDay}) : std::nullopt;
+        // None is a text without figures, which is 0.
+        const std::int64_t more = match.captured(2).toInt() * 60;
+        return count <= mostDays ? std::optional(Minutes{count * perDay + more}) : std::nullopt;
     }
     if (const auto match = hours.match(plain); match.hasMatch())
         return Minutes{match.captured(1).toInt() * 60};

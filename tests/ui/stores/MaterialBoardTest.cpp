@@ -174,6 +174,10 @@ TEST_CASE("Times to cure are read as data sheets write them")
 {
     CHECK(ui::cureTime(QStringLiteral("14 d")) == Minutes{14 * 24 * 60});
     CHECK(ui::cureTime(QStringLiteral("3 Tage")) == Minutes{3 * 24 * 60});
+    CHECK(ui::cureTime(QStringLiteral("1 j 12 h")) == Minutes{36 * 60});
+    CHECK(ui::cureTime(QStringLiteral("1 d 6 h")) == Minutes{30 * 60});
+    CHECK(ui::cureTime(QStringLiteral("2 Tage 8 Stunden")) == Minutes{56 * 60});
+    CHECK_FALSE(ui::cureTime(QStringLiteral("1 j 12")));
     CHECK(ui::cureTime(QStringLiteral("24 h")) == Minutes{24 * 60});
     CHECK(ui::cureTime(QStringLiteral("336")) == Minutes{336 * 60});
     CHECK(ui::cureTime(QStringLiteral("90 min")) == Minutes{90});
