@@ -3,6 +3,7 @@
 #include "core/exchange/csv/CsvCell.h"
 
 #include "core/base/CaseFold.h"
+#include "core/base/Digits.h"
 #include "core/base/ParseNumber.h"
 #include "core/base/Trimmed.h"
 #include "core/entry/DurationText.h"
@@ -95,11 +96,32 @@ bool feedCollection(DocumentBuilder &builder, const Field &field, std::string_vi
            builder.endArray();
 }
 
+/// "1200" of "1 200": blanks between groups of three figures, as spreadsheets write thousands.
+std::string withoutBlanksOfThousands(std::string_view text)
+{
+    constexpr std::size_t group = 3;
+    std::string plain(text);
+    for (const std::string_view blank : {" ", "\u00a0", "\u202f", "\u2009"}) {
+        for (auto at = plain.find(blank); at != std::string::npos; at = plain.find(blank, at)) {
+            const auto behind = std::string_view(plain).substr(at + blank.size());
+            const bool isGroup = behind.size() >= group && isAllDigits(behind.substr(0, group)) &&
+                                 (behind.size() == group || !isDigit(behind[group]));
+            const bool isFirst = plain.size() == text.size();
+            if (at == 0 || !isDigit(plain[at - 1]) || !isGroup || (isFirst && at > group))
+                return std::string(text);
+            plain.erase(at, blank.size());
+        }
+    }
+    return plain;
+}
+
 /// A whole number; of minutes also "2h15" and "1:30", as people write durations.
 bool feedWhole(DocumentBuilder &builder, const Field &field, std::string_view text)
 {
-    const auto number = parseNumber<std::int64_t>(text);
-    if (number || !field.name.ends_with("minutes"))
+    const bool isLength = field.name.ends_with("minutes");
+    const auto number =
+        parseNumber<std::int64_t>(isLength ? std::string(text) : withoutBlanksOfThousands(text));
+    if (number || !isLength)
         return builder.scalar(number ? Scalar{*number} : Scalar{text});
     // However short or long: what is wrong with it, the rules of the records say.
     if (const auto minutes = entry::readMinutes(text))

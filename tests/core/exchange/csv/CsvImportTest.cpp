@@ -308,14 +308,18 @@ TEST_CASE("Only a length of time may be written with a colon, a number of parts 
     CHECK(fates(plan) == std::vector{Fate::Wrong});
 }
 
-TEST_CASE("However many columns name no field, those that do are found")
+TEST_CASE("A quantity may have blanks between its thousands, as French spreadsheets write it")
 {
-    CsvTable table;
-    for (int i = 0; i < 50'000; ++i)
-        table.header.push_back("c" + std::to_string(i));
-    table.header.push_back("Title");
-    const auto columns = columnsByHeader(table, RecordType::Step);
-    CHECK(columns.back() == "title");
-    CHECK(std::count(columns.begin(), columns.end(), std::string()) == 50'000);
-    CHECK(doubledColumns(table, RecordType::Step).empty());
+    ProjectBuilder project;
+    const auto plan = planOf(project, RecordType::PartLine,
+                             "Désignation;Qté\nRivet;1 200\nClou;12\u00a0000\nVis;1\u202f000\n");
+    CHECK(sentences(plan).empty());
+    const auto &lines = plan.import.merged.part_lines;
+    CHECK(lines.find(Id<PartLine>{1001})->quantity == 1200);
+    CHECK(lines.find(Id<PartLine>{1002})->quantity == 12000);
+    CHECK(lines.find(Id<PartLine>{1003})->quantity == 1000);
+    for (const std::string quantity : {"1200 250", "12 25", "1 2", "1 2000", "x 100"})
+        CHECK(fates(planOf(project, RecordType::PartLine,
+                           "Désignation;Qté\nRivet;" + quantity + "\n")) ==
+              std::vector{Fate::Wrong});
 }
