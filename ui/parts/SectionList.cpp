@@ -29,6 +29,7 @@
 #include <QShortcut>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QTreeView>
 #include <QVBoxLayout>
 
@@ -248,6 +249,8 @@ void SectionList::choose(RecordRef record)
         return;
     chooseOneRow(*m_view, m_model->index(row, 0));
     m_view->scrollTo(m_view->currentIndex());
+    // The fields that are shown now may leave the list less room.
+    QTimer::singleShot(0, m_view, [view = m_view] { view->scrollTo(view->currentIndex()); });
 }
 
 bool SectionList::isListed(RecordRef record) const

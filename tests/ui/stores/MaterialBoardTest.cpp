@@ -9,7 +9,10 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
+#include <QTest>
+#include <QTreeView>
 
+#include <string>
 #include <vector>
 
 namespace lastrivet::test {
@@ -184,6 +187,30 @@ TEST_CASE("Times to cure are read as data sheets write them")
     CHECK_FALSE(ui::cureTime(QStringLiteral("9999 d")).has_value());
     CHECK_FALSE(ui::cureTime(QStringLiteral("-3 d")).has_value());
     CHECK_FALSE(ui::cureTime(QStringLiteral("later")).has_value());
+}
+
+TEST_CASE("A new lot is in sight in its list, which makes room for its fields")
+{
+    StoresWindow window;
+    window.session->change(QStringLiteral("Lots"), [](Edit &edit) {
+        for (int i = 0; i < 40; ++i) {
+            MaterialLot lot;
+            lot.name = "Lot " + std::to_string(100 + i);
+            edit.put(lot);
+        }
+    });
+    window.page.showBoard(RecordType::MaterialLot);
+    auto &board = window.page.materials();
+    const QString prompt = QStringLiteral("New lot: the material");
+    type(board, prompt, QStringLiteral("Zinc primer"));
+    QTest::keyClick(&field(board, prompt), Qt::Key_Return);
+    const QTreeView &list = window.list(board);
+    CHECK(QTest::qWaitFor([&] {
+        const QRect row = list.visualRect(list.currentIndex());
+        return !row.isEmpty() && list.viewport()->rect().contains(row.center());
+    }));
+    CHECK(list.currentIndex().siblingAtColumn(0).data().toString() ==
+          QStringLiteral("Zinc primer"));
 }
 
 } // namespace lastrivet::test
