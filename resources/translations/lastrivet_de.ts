@@ -17535,6 +17535,10 @@
         <source>It needs its unit.</source>
         <translation>Es fehlt die Einheit.</translation>
     </message>
+    <message>
+        <source>Write the unit of the torque as in-lb, ft-lb or N·m.</source>
+        <translation>Schreiben Sie die Einheit des Drehmoments als in-lb, ft-lb oder N·m.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PacketForm</name>

@@ -7787,7 +7787,7 @@
     </message>
     <message>
         <source>The project&apos;s own limit of {0} is in {1}: write the unit of the drag, too.</source>
-        <translation>La limite propre au projet pour {0} est en {1} : écrivez aussi l’unité du frottement.</translation>
+        <translation>La limite propre au projet pour {0} est en {1}&#xa0;: écrivez aussi l’unité du frottement.</translation>
     </message>
 </context>
 <context>
@@ -17534,6 +17534,10 @@
     <message>
         <source>It needs its unit.</source>
         <translation>Il faut l’unité.</translation>
+    </message>
+    <message>
+        <source>Write the unit of the torque as in-lb, ft-lb or N·m.</source>
+        <translation>Écrivez l’unité du couple en in-lb, ft-lb ou N·m.</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #include "ui/workshop/OwnLimitForm.h"
 
 #include "core/workshop/Quantities.h"
+#include "core/workshop/TorqueUnitWords.h"
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/workshop/Tables.h"
@@ -87,6 +88,11 @@ bool OwnLimitForm::perform()
     }
     if (isAny && m_hasUnit && limit.unit.empty()) {
         hint(tr("It needs its unit."));
+        return false;
+    }
+    const bool isOfBolt = m_subject.startsWith(QLatin1String("torque "));
+    if (isAny && m_hasUnit && isOfBolt && !workshop::torqueUnitSaid(limit.unit)) {
+        hint(tr("Write the unit of the torque as in-lb, ft-lb or N·m."));
         return false;
     }
     if (isAny && limit.source.empty()) {

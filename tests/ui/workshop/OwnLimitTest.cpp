@@ -99,6 +99,9 @@ TEST_CASE("The project's own limit stands in the table's place, with its source,
     unit.clear();
     test::press(shown.page, QStringLiteral("Keep"));
     CHECK(test::says(shown.page, QStringLiteral("It needs its unit")));
+    unit.setText(QStringLiteral("mkg"));
+    test::press(shown.page, QStringLiteral("Keep"));
+    CHECK(test::says(shown.page, QStringLiteral("Write the unit of the torque")));
     unit.setText(usual);
     test::type(shown.page, QStringLiteral("Source"), QStringLiteral("Drawing 31"));
     test::press(shown.page, QStringLiteral("Keep"));
