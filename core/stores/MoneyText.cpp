@@ -264,6 +264,32 @@ std::string currencySaid(std::string_view word)
     return known == sayings.end() ? std::string() : std::string(known->second);
 }
 
+std::string currencyCode(std::string_view text)
+{
+    const auto word = trimmed(text);
+    if (auto said = currencySaid(word); !said.empty())
+        return said;
+    if (word == "€" || word == "£")
+        return word == "€" ? "EUR" : "GBP";
+    const auto code = asciiUpper(word);
+    return isCurrency(code) ? code : std::string();
+}
+
+std::optional<std::int64_t> withDecimals(std::int64_t minorUnits, int more)
+{
+    constexpr std::int64_t ten = 10;
+    for (; more > 0; --more) {
+        if (__builtin_mul_overflow(minorUnits, ten, &minorUnits) || minorUnits > largestId)
+            return std::nullopt;
+    }
+    for (; more < 0; ++more) {
+        if (minorUnits % ten != 0)
+            return std::nullopt;
+        minorUnits /= ten;
+    }
+    return minorUnits;
+}
+
 std::size_t lengthOfDashes(std::string_view amount)
 {
     for (const std::string_view dashes : {"--", "-", "\u2013", "\u2014"}) {

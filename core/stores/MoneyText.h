@@ -8,6 +8,8 @@
 #include "core/base/Result.h"
 
 #include <cstddef>
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -22,6 +24,13 @@ std::string figureOf(const Money &money);
 /// The code of a currency as people say it in a line, in letters of any size: "Euro", "chf", "CA$".
 /// Of the codes only those are known that are no word of a language. Empty for any other word.
 std::string currencySaid(std::string_view word);
+
+/// The code of the currency that stands alone: EUR of "eur", "Euro" and "€"; empty when it is none.
+std::string currencyCode(std::string_view text);
+
+/// The minor units of the same amount in a currency with `more` decimals, or fewer of them; empty
+/// when it has decimals that would be lost, or is too large.
+std::optional<std::int64_t> withDecimals(std::int64_t minorUnits, int more);
 
 /// The length of what stands for no cents at the end of an amount: 2 of "12,-", 3 of "12.--".
 std::size_t lengthOfDashes(std::string_view amount);

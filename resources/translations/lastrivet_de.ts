@@ -16194,8 +16194,12 @@
         <translation>„%1“ ist keine ganze Zahl.</translation>
     </message>
     <message>
-        <source>“%1” is no day; write it as %2, as %2 14:30, or “yesterday”.</source>
-        <translation>„%1“ ist kein Tag; schreiben Sie ihn als %2, als %2 14:30 oder „gestern“.</translation>
+        <source>“%1” is no currency; write its code, like EUR.</source>
+        <translation>„%1“ ist keine Währung; schreiben Sie ihren Code, wie EUR.</translation>
+    </message>
+    <message>
+        <source>The amount has more decimals than %1.</source>
+        <translation>Der Betrag hat mehr Nachkommastellen als %1.</translation>
     </message>
 </context>
 <context>

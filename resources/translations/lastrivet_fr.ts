@@ -16194,8 +16194,12 @@
         <translation>«&#xa0;%1&#xa0;» n’est pas un nombre entier.</translation>
     </message>
     <message>
-        <source>“%1” is no day; write it as %2, as %2 14:30, or “yesterday”.</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; écrivez %2, %2 14:30 ou «&#xa0;hier&#xa0;».</translation>
+        <source>“%1” is no currency; write its code, like EUR.</source>
+        <translation>« %1 » n’est pas une monnaie ; écrivez son code, comme EUR.</translation>
+    </message>
+    <message>
+        <source>The amount has more decimals than %1.</source>
+        <translation>Le montant a plus de décimales que %1.</translation>
     </message>
 </context>
 <context>

@@ -37,6 +37,7 @@ std::vector<RecordForm::Row> factRows()
             {"authority_file", false, CrossCheckView::tr("Authority's file")},
             {"maximum_weight", false, CrossCheckView::tr("Maximum weight")},
             {"weight_unit"},
+            {"currency"},
             {"started_on", false, CrossCheckView::tr("Begun on")}};
 }
 

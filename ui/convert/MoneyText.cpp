@@ -69,4 +69,20 @@ const std::string &currencyOf(const Field &field, const void *record)
                                       : static_cast<const Expense *>(record)->currency;
 }
 
+bool isCurrencyField(const Field &field)
+{
+    return field.name == "currency";
+}
+
+std::int64_t *amountOf(const Field &currency, void *record)
+{
+    const auto isOf = [&](RecordType type) { return describe(type).find("currency") == &currency; };
+    if (isOf(RecordType::Expense))
+        return &static_cast<Expense *>(record)->amount;
+    if (!isOf(RecordType::PartLine))
+        return nullptr;
+    auto &price = static_cast<PartLine *>(record)->unit_price;
+    return price ? &*price : nullptr;
+}
+
 } // namespace lastrivet::ui

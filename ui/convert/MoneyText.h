@@ -7,6 +7,7 @@
 
 #include <QString>
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -26,5 +27,10 @@ bool isMoney(const Field &field);
 /// The currency of a record with such a field.
 std::string &currencyOf(const Field &field, void *record);
 const std::string &currencyOf(const Field &field, const void *record);
+
+/// True for a field that holds the code of a currency.
+bool isCurrencyField(const Field &field);
+/// The minor units of a record that are of the currency in this field; null when there are none.
+std::int64_t *amountOf(const Field &currency, void *record);
 
 } // namespace lastrivet::ui

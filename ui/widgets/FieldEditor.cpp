@@ -90,6 +90,8 @@ public:
             return;
         if (isMoney(m_field) && !text.isEmpty()) {
             settleMoney(text);
+        } else if (isCurrencyField(m_field) && !text.isEmpty()) {
+            settleCurrency(text);
         } else if (m_field.type == FieldType::Text) {
             Q_EMIT committed(assignText(m_field, toStd(text)));
         } else if (const auto value = read(text)) {
@@ -128,6 +130,10 @@ private:
         m_shown = fieldText(*m_session.records(), m_field, record);
         if (isMoney(m_field))
             m_currency = currencyOf(m_field, record);
+        if (isCurrencyField(m_field)) {
+            const auto *units = amountOf(m_field, const_cast<void *>(record));
+            m_amount = units ? std::optional(*units) : std::nullopt;
+        }
     }
     /// An amount in the record's currency; one without gets the currency that was written, or the
     /// project's.
@@ -146,6 +152,28 @@ private:
         Q_EMIT committed([&field = m_field, money = *money](void *record) {
             currencyOf(field, record) = money.currency;
             return field.assign(record, Scalar{money.minor_units});
+        });
+    }
+    /// What is typed is a code, a name or a sign; the amount of the record stays the same, whose
+    /// minor units may be others in this currency.
+    void settleCurrency(const QString &text)
+    {
+        const std::string before = toStd(m_shown);
+        const std::string code = stores::currencyCode(toStd(text));
+        const int more = before.empty() ? 0 : stores::decimalsOf(code) - stores::decimalsOf(before);
+        const auto amount = m_amount ? stores::withDecimals(*m_amount, more) : std::nullopt;
+        if (code.empty() || (m_amount && !amount)) {
+            m_line->setText(m_shown);
+            Q_EMIT refused(code.empty()
+                               ? tr("“%1” is no currency; write its code, like EUR.").arg(text)
+                               : tr("The amount has more decimals than %1.").arg(toQt(code)));
+            return;
+        }
+        m_line->setText(toQt(code));
+        Q_EMIT committed([&field = m_field, code, amount](void *record) {
+            if (std::int64_t *units = amountOf(field, record); units && amount)
+                *units = *amount;
+            return field.assign(record, Scalar{std::string_view(code)});
         });
     }
     std::optional<Scalar> read(const QString &text) const
@@ -192,6 +220,8 @@ private:
     QString m_shown;
     /// Of the record that is shown, where the field is an amount.
     std::string m_currency;
+    /// Of the record that is shown, where the field is a currency.
+    std::optional<std::int64_t> m_amount;
 };
 
 class LongEditor final : public FieldEditor {

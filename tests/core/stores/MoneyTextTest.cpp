@@ -88,6 +88,20 @@ TEST_CASE("A dash stands for no cents, and the euro may be written as a word")
         CHECK_FALSE(readMoney(text, "EUR"));
 }
 
+TEST_CASE("A currency is known by its code, its name or its sign, and an amount keeps its size")
+{
+    for (const auto *text : {"EUR", " eur ", "Euro", "€"})
+        CHECK(currencyCode(text) == "EUR");
+    CHECK(currencyCode("£") == "GBP");
+    for (const auto *text : {"", "$", "XXQ", "EURO2", "money"})
+        CHECK(currencyCode(text).empty());
+    CHECK(withDecimals(1250, 0) == 1250);
+    CHECK(withDecimals(1250, 1) == 12500);
+    CHECK(withDecimals(1200, -2) == 12);
+    CHECK_FALSE(withDecimals(1250, -2));
+    CHECK_FALSE(withDecimals(largestId, 1));
+}
+
 TEST_CASE("Whether one sign parts thousands is told by what the person has before decimals")
 {
     using enum DecimalSign;

@@ -61,32 +61,44 @@ TEST_CASE("What is no whole number is called that, and two readings of one are b
     CHECK_FALSE(session->records()->find(bolt)->torque_max.has_value());
 }
 
-TEST_CASE("A time in a field may be typed as it is shown there")
+TEST_CASE("A currency is typed by its code, name or sign, and the amount stays what it is")
 {
     test::Workshop workshop;
     const auto session = workshop.session();
-    Id<WorkSession> evening;
-    REQUIRE(session->change(QStringLiteral("An evening"), [&](Edit &edit) {
-        WorkSession worked;
-        worked.component_id = workshop.bay;
-        worked.began = Moment::parse("2026-03-12T08:15");
-        worked.minutes = Minutes{60};
-        evening = edit.put(worked);
+    Id<Expense> paid;
+    REQUIRE(session->change(QStringLiteral("Paid"), [&](Edit &edit) {
+        Expense expense;
+        expense.what = "Freight";
+        expense.spent_on = edit.today();
+        expense.amount = 10000;
+        expense.currency = "CAD";
+        paid = edit.put(expense);
     }));
-    const auto type = [&](const QString &text) {
-        RecordForm form(*session, RecordType::WorkSession, {{std::string_view("began")}});
-        form.show(evening.value());
-        test::picture(form, 300, 100, "record-form-moment");
+    QString complained;
+    const auto type = [&](const char *text) {
+        RecordForm form(*session, RecordType::Expense, {{std::string_view("currency")}});
+        QObject::connect(session.get(), &Session::complained, &form,
+                         [&](const QString &sentence) { complained = sentence; });
+        form.show(paid.value());
+        test::picture(form, 300, 100, "record-form-currency");
         auto *line = form.findChild<QLineEdit *>();
-        line->selectAll();
-        QTest::keyClicks(line, text);
+        line->setText(QString::fromUtf8(text));
+        line->setModified(true);
         form.settle();
-        return session->records()->find(evening)->began;
+        return *session->records()->find(paid);
     };
-    CHECK(type(dateText(*Moment::parse("2026-03-12T09:45"))) == Moment::parse("2026-03-12T09:45"));
-    CHECK(type(QStringLiteral("2026-03-12 7:30")) == Moment::parse("2026-03-12T07:30"));
-    CHECK(type(QStringLiteral("yesterday 19:00")) == Moment::parse("2026-03-13T19:00"));
-    CHECK(type(QStringLiteral("yesterday")) == Moment::parse("2026-03-13"));
+    CHECK(type("Euro").currency == "EUR");
+    CHECK(type("chf").currency == "CHF");
+    CHECK(type("€").amount == 10000);
+    CHECK(type("jpy").amount == 100);
+    CHECK(type("CAD").amount == 10000);
+    CHECK(type("money").currency == "CAD");
+    CHECK(complained == QStringLiteral("“money” is no currency; write its code, like EUR."));
+    REQUIRE(session->change(QStringLiteral("Cents"), [&](Edit &edit) {
+        edit.update(paid, [](Expense &expense) { expense.amount = 10050; });
+    }));
+    CHECK(type("JPY").currency == "CAD");
+    CHECK(complained == QStringLiteral("The amount has more decimals than JPY."));
 }
 
 } // namespace lastrivet::ui
