@@ -31,6 +31,14 @@ QRegularExpressionMatch mayBeThousand(const QString &typed)
     return form.match(typed);
 }
 
+/// Matches "1.432,5": with a comma for its decimals, points can only part thousands.
+QRegularExpressionMatch hasBothSigns(const QString &typed)
+{
+    static const QRegularExpression form(
+        QStringLiteral("^(\\s*[-+\\x{2212}]?[1-9]\\d{0,2}(?:\\.\\d{3})+),(\\d+)([^.,]*)$"));
+    return form.match(typed);
+}
+
 /// Both readings, for a complaint.
 QString bothReadings(const QString &first, const QString &rest)
 {
@@ -87,6 +95,9 @@ Result<std::string, BothReadings> withPoint(const QString &typed)
         return BothReadings{toStd(typed), toStd(match.captured(1) + rest),
                             toStd(match.captured(1) + QLatin1Char(',') + rest)};
     }
+    if (const auto match = hasBothSigns(typed); match.hasMatch())
+        return toStd(match.captured(1).remove(QLatin1Char('.')) + QLatin1Char('.') +
+                     match.captured(2) + match.captured(3));
     QString plain = typed;
     if (plain.count(QLatin1Char(',')) == 1 && !plain.contains(QLatin1Char('.')))
         plain.replace(QLatin1Char(','), QLatin1Char('.'));

@@ -135,6 +135,10 @@ TEST_CASE("A point that may part thousands is asked about where decimals have a 
     for (const auto text : {"0.125", "1.25", "1.2505", "1250", "1250.125"})
         CHECK(*plain(text) == text);
     CHECK(*readNumber(QStringLiteral("1,250")) == 1.25);
+    CHECK(*plain("1.432,5 mm") == "1432.5 mm");
+    CHECK(*readNumber(QStringLiteral("-1.234.567,25")) == -1234567.25);
+    for (const auto text : {"1.43,5", "1,432.5", "0.432,5", "1.432,5,2"})
+        CHECK_FALSE(readNumber(QString::fromUtf8(text)));
     CHECK(english(readNumber(QStringLiteral("9,7 lb")).reason()) == "“9,7 lb” is no number.");
     CHECK(twoReadings(QStringLiteral("2.740-2.746 mm")) == QStringLiteral("2740 or 2,740"));
     CHECK(twoReadings(QStringLiteral("> 1.250 kg")) == QStringLiteral("1250 or 1,250"));
