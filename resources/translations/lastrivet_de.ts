@@ -15195,6 +15195,10 @@
         <source>No packing list is on record yet.</source>
         <translation>Noch ist keine Packliste eingetragen.</translation>
     </message>
+    <message>
+        <source>%1 is among the expenses already, with the same amount.</source>
+        <translation>%1 steht schon unter den Ausgaben, mit demselben Betrag.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::EntryBar</name>

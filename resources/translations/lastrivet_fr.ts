@@ -15195,6 +15195,10 @@
         <source>No packing list is on record yet.</source>
         <translation>Aucune liste de colisage n’est encore enregistrée.</translation>
     </message>
+    <message>
+        <source>%1 is among the expenses already, with the same amount.</source>
+        <translation>%1 figure déjà parmi les dépenses, avec le même montant.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::EntryBar</name>
@@ -16195,7 +16199,7 @@
     </message>
     <message>
         <source>“%1” is no currency; write its code, like EUR.</source>
-        <translation>« %1 » n’est pas une monnaie ; écrivez son code, comme EUR.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une monnaie&#xa0;; écrivez son code, comme EUR.</translation>
     </message>
     <message>
         <source>The amount has more decimals than %1.</source>

@@ -32,6 +32,18 @@ constexpr int leastHeight = 72;
 
 enum class Which { All, ToCount, NotAsListed, Late };
 
+/// The expense on record for the same, of the same amount; 0 when there is none.
+Id<Expense> sameExpense(const Records &records, const Expense &expense)
+{
+    for (const Expense &known : records.expenses) {
+        const bool isSame = known.what == expense.what && known.amount == expense.amount &&
+                            known.currency == expense.currency;
+        if (isSame && !known.withdrawn_on)
+            return known.id;
+    }
+    return {};
+}
+
 } // namespace
 
 DeliveryBoard::DeliveryBoard(Session &session, QWidget *parent)
@@ -264,6 +276,17 @@ void DeliveryBoard::enterExpenses()
         acts::expensesFor(*session().records(), shipment->lines, what, session().today());
     if (!expenses) {
         session().complain(inWords(expenses.reason()));
+        return;
+    }
+    Id<Expense> known;
+    const bool isThere = std::ranges::all_of(*expenses, [&](const Expense &expense) {
+        known = sameExpense(*session().records(), expense);
+        return known.value() != 0;
+    });
+    if (isThere && known.value() != 0) {
+        session().goTo({RecordType::Expense, known.value()});
+        session().complain(
+            tr("%1 is among the expenses already, with the same amount.").arg(toQt(what)));
         return;
     }
     Id<Expense> made;

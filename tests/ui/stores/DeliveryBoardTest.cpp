@@ -281,6 +281,10 @@ TEST_CASE("A shipment becomes an expense in one action, and says which line has 
     press(window.page, QStringLiteral("Shipment as an expense"));
     REQUIRE(window.records()->expenses.size() == 1);
     CHECK(window.records()->expenses.begin()->amount == 84 * 2100);
+    press(window.page, QStringLiteral("Shipment as an expense"));
+    CHECK(window.complaint ==
+          QStringLiteral("Crate 2 is among the expenses already, with the same amount."));
+    CHECK(window.records()->expenses.size() == 1);
     window.session->change(QStringLiteral("Price"), [&](Edit &edit) {
         edit.update(window.bolts, [](PartLine &line) { line.unit_price.reset(); });
     });
