@@ -109,16 +109,12 @@ bool isThread(std::string_view word)
                               word.find_first_not_of("#0123456789/-") == std::string_view::npos);
 }
 
-/// "M10x1.25" of "M10×1,25", and "1/4-28" of an inch's "1/4"-28".
-std::string plainThread(std::string_view word)
+/// "1/4-28" of an inch's "1/4"-28".
+std::string withoutInchSign(std::string_view words)
 {
-    std::string plain(word);
+    std::string plain(words);
     if (const auto inch = plain.find("\"-"); inch != std::string::npos)
         plain.erase(inch, 1);
-    constexpr std::string_view times = "×";
-    if (const auto pitch = plain.find(times); pitch != std::string::npos)
-        plain.replace(pitch, times.size(), "x");
-    std::replace(plain.begin(), plain.end(), ',', '.');
     return plain;
 }
 
@@ -156,9 +152,11 @@ std::size_t endOfThread(std::string_view words)
 
 bool takeThread(Spoken &spoken, std::string_view chunk)
 {
-    const auto end = endOfThread(chunk);
-    const auto word = plainThread(chunk.substr(0, end));
-    const auto rest = withoutSeries(trimmed(chunk.substr(end)));
+    const std::string joined = withThreadInOneWord(withoutInchSign(chunk));
+    const std::string_view words = joined;
+    const auto end = endOfThread(words);
+    const auto word = words.substr(0, end);
+    const auto rest = withoutSeries(trimmed(words.substr(end)));
     if (!isThread(word) || (!rest.empty() && !takeNut(spoken, rest)))
         return false;
     spoken.fastener.thread = word;

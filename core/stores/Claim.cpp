@@ -137,15 +137,17 @@ void addLate(Lines &lines, const Records &records, const Claim &claim)
     }
 }
 
-std::string figureIn(const Money &amount, DecimalSign sign)
+/// With the sign for decimals that the language of the letter has.
+std::string spokenFigure(const Money &amount)
 {
-    std::string figure = figureOf(amount);
-    if (sign == DecimalSign::Comma)
-        std::replace(figure.begin(), figure.end(), '.', ',');
-    return figure;
+    const std::string figures = figureOf(amount);
+    const auto point = figures.find('.');
+    if (point == std::string::npos)
+        return figures;
+    return nested({"{0}.{1}", {figures.substr(0, point), figures.substr(point + 1)}});
 }
 
-void addValue(Lines &lines, const Claim &claim, DecimalSign sign)
+void addValue(Lines &lines, const Claim &claim)
 {
     const auto amounts = claim.value.amounts();
     if (amounts.empty() || claim.value.isBeyond())
@@ -153,7 +155,7 @@ void addValue(Lines &lines, const Claim &claim, DecimalSign sign)
     addGap(lines);
     for (const Money &amount : amounts)
         lines.push_back({"What is missing or damaged is priced at {0} {1} in all.",
-                         {figureIn(amount, sign), amount.currency}});
+                         {spokenFigure(amount), amount.currency}});
     if (claim.without_price > 0)
         lines.push_back({"Lines without a price are not in this sum.", {}});
 }
@@ -181,8 +183,7 @@ Claim claimFor(const Records &records, std::string_view shipment, Moment asOf)
     return claim;
 }
 
-std::vector<Message> letter(const Records &records, const Claim &claim, Moment asOf,
-                            DecimalSign sign)
+std::vector<Message> letter(const Records &records, const Claim &claim, Moment asOf)
 {
     Lines lines;
     addSender(lines, records, asOf);
@@ -190,7 +191,7 @@ std::vector<Message> letter(const Records &records, const Claim &claim, Moment a
     addMissing(lines, records, claim, asOf);
     addDamaged(lines, records, claim, asOf);
     addLate(lines, records, claim);
-    addValue(lines, claim, sign);
+    addValue(lines, claim);
     addGap(lines);
     lines.push_back({"Please send what is missing and replace what is damaged, or tell me by when "
                      "you will.",

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/DecimalSign.h"
 #include "core/base/Message.h"
 #include "core/stores/Delivery.h"
 #include "core/stores/MoneySum.h"
@@ -31,8 +30,7 @@ struct Claim {
 Claim claimFor(const Records &records, std::string_view shipment, Moment asOf);
 
 /// The letter to the supplier, line by line, with empty lines between its paragraphs; a draft that
-/// its writer reads before it is sent. `sign` is what its language has before decimals.
-std::vector<Message> letter(const Records &records, const Claim &claim, Moment asOf,
-                            DecimalSign sign = DecimalSign::Point);
+/// its writer reads before it is sent.
+std::vector<Message> letter(const Records &records, const Claim &claim, Moment asOf);
 
 } // namespace lastrivet::stores

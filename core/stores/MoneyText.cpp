@@ -90,16 +90,6 @@ std::string takeCurrency(std::string_view &text, std::string_view usual)
     return upper(trimmed(usual));
 }
 
-/// With a zero for each decimal in the place of the dash of "12,-".
-std::string withoutDashes(std::string_view amount, int decimals)
-{
-    const auto dashes = lengthOfDashes(amount);
-    std::string plain(amount.substr(0, amount.size() - dashes));
-    if (dashes > 0 && decimals > 0)
-        plain += amount[plain.size()] + std::string(std::size_t(decimals), '0');
-    return plain;
-}
-
 /// With one kind of space and one of apostrophe.
 std::string withPlainSpaces(std::string_view text)
 {
@@ -195,18 +185,12 @@ std::optional<Figures> figuresIn(std::string_view text, int decimals, DecimalSig
 /// sign stands there before decimals.
 std::optional<DecimalSign> takeDash(std::string_view &text)
 {
-    for (const std::string_view dash : {"--", "-", "\u2013", "\u2014"}) {
-        if (!text.ends_with(dash))
-            continue;
-        const auto left = text.substr(0, text.size() - dash.size());
-        const bool isBehindFigures = left.size() > 1 && isDigit(left[left.size() - 2]) &&
-                                     (left.back() == ',' || left.back() == '.');
-        if (!isBehindFigures)
-            continue;
-        text = left.substr(0, left.size() - 1);
-        return signOf(left.back());
-    }
-    return std::nullopt;
+    const auto length = lengthOfDashes(text);
+    if (length == 0)
+        return std::nullopt;
+    const char mark = text[text.size() - length];
+    text.remove_suffix(length);
+    return signOf(mark);
 }
 
 Message askWhich(const std::string &written, const Figures &figures, DecimalSign sign)
@@ -328,7 +312,8 @@ Result<Money, Message> readMoney(std::string_view text, std::string_view usual, 
     const int decimals = decimalsOf(currency);
     if (rest.starts_with('-') || rest.starts_with("\u2212"))
         return Message{"“{0}” is below zero: amounts are of what was paid.", {written}};
-    auto figures = figuresIn(withoutDashes(rest, decimals), decimals, sign);
+    sign = takeDash(rest).value_or(sign);
+    auto figures = figuresIn(rest, decimals, sign);
     if (!figures)
         return Message{"“{0}” is no amount; write it like 12.50.", {written}};
     if (!isCurrency(currency) && currency != upper(trimmed(usual)))

@@ -7782,12 +7782,456 @@
         <translation>Die Datei {0} läge außerhalb des Projektordners.</translation>
     </message>
     <message>
-        <source>“{0} {1}”: write the amount with its decimals, like 0.50.</source>
-        <translation>„{0} {1}“: Schreiben Sie den Betrag mit Nachkommastellen, wie 0,50.</translation>
+        <source>Another program has {0} open for writing; close it first.</source>
+        <translation>Ein anderes Programm hat {0} zum Schreiben geöffnet; erst dort schließen.</translation>
+    </message>
+    <message>
+        <source>Another program holds the project&apos;s database just now.</source>
+        <translation>Ein anderes Programm hält gerade die Datenbank des Projekts.</translation>
+    </message>
+    <message>
+        <source>Another program keeps writing to the project; it could not be copied.</source>
+        <translation>Ein anderes Programm schreibt fortwährend in das Projekt; es ließ sich nicht kopieren.</translation>
+    </message>
+    <message>
+        <source>Another program keeps writing to the project; try again later.</source>
+        <translation>Ein anderes Programm schreibt fortwährend in das Projekt; später noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Another program makes a project in this folder just now.</source>
+        <translation>Ein anderes Programm legt gerade ein Projekt in diesem Ordner an.</translation>
+    </message>
+    <message>
+        <source>Its tables are not those of schema {0}: {1}.</source>
+        <translation>Ihre Tabellen sind nicht die von Schema {0}: {1}.</translation>
+    </message>
+    <message>
+        <source>No temporary folder could be made: {0}.</source>
+        <translation>Es ließ sich kein vorübergehender Ordner anlegen: {0}.</translation>
+    </message>
+    <message>
+        <source>Nothing was mended. {0}</source>
+        <translation>Nichts wurde ausgebessert. {0}</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) does not fit the records; verify the project before merging.</source>
+        <translation>Zeile {0} des Journals („{1}“) passt nicht zu den Aufzeichnungen; vor dem Zusammenführen das Projekt nachprüfen.</translation>
+    </message>
+    <message>
+        <source>SHA-256 is not available on this computer.</source>
+        <translation>SHA-256 steht auf diesem Rechner nicht zur Verfügung.</translation>
+    </message>
+    <message>
+        <source>The backup of {0} stays as it was</source>
+        <translation>Die Sicherung vom {0} bleibt, wie sie war</translation>
+    </message>
+    <message>
+        <source>The backup was not finished: {0} {1}</source>
+        <translation>Die Sicherung wurde nicht fertig: {0} {1}</translation>
+    </message>
+    <message>
+        <source>The character U+0000 is not allowed, but stands at line {0}, column {1}.</source>
+        <translation>Das Zeichen U+0000 ist nicht erlaubt, steht aber in Zeile {0}, Spalte {1}.</translation>
+    </message>
+    <message>
+        <source>The copy {0} does not read back as it was written; it was removed.</source>
+        <translation>Die Kopie {0} liest sich nicht so zurück, wie sie geschrieben wurde; sie wurde entfernt.</translation>
+    </message>
+    <message>
+        <source>The copy {0} is not what was copied.</source>
+        <translation>Die Kopie {0} ist nicht, was kopiert wurde.</translation>
+    </message>
+    <message>
+        <source>The database holds a value larger than any that Lastrivet writes.</source>
+        <translation>Die Datenbank enthält einen Wert, der größer ist als jeder, den Lastrivet schreibt.</translation>
+    </message>
+    <message>
+        <source>The database is cut short: {0} holds {1} of {2} bytes. Restore a backup.</source>
+        <translation>Die Datenbank ist abgeschnitten: {0} enthält {1} von {2} Byte. Eine Sicherung zurückholen.</translation>
+    </message>
+    <message>
+        <source>The database is damaged ({0}); restore a backup.</source>
+        <translation>Die Datenbank ist beschädigt ({0}); eine Sicherung zurückholen.</translation>
+    </message>
+    <message>
+        <source>The database is damaged: {0} {1} has an impossible {2}.</source>
+        <translation>Die Datenbank ist beschädigt: {0} {1} hat ein unmögliches {2}.</translation>
+    </message>
+    <message>
+        <source>The database refused: {0}.</source>
+        <translation>Die Datenbank hat abgelehnt: {0}.</translation>
+    </message>
+    <message>
+        <source>The database was altered by another program: {0}. Restore a backup.</source>
+        <translation>Die Datenbank wurde von einem anderen Programm verändert: {0}. Eine Sicherung zurückholen.</translation>
+    </message>
+    <message>
+        <source>The disk could not be read or written ({0}); nothing was changed.</source>
+        <translation>Der Datenträger war nicht zu lesen oder zu beschreiben ({0}); nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The disk is full; nothing was changed.</source>
+        <translation>Der Datenträger ist voll; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The folder of the project has no name.</source>
+        <translation>Der Ordner des Projekts hat keinen Namen.</translation>
+    </message>
+    <message>
+        <source>The folder {0} was not written: {1} Nothing was left behind.</source>
+        <translation>Der Ordner {0} wurde nicht geschrieben: {1} Nichts ist zurückgeblieben.</translation>
+    </message>
+    <message>
+        <source>The folder {0} was not written: {1}. Nothing was left behind.</source>
+        <translation>Der Ordner {0} wurde nicht geschrieben: {1}. Nichts ist zurückgeblieben.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: no row can follow row {0}.</source>
+        <translation>Das Journal ist beschädigt: Auf Zeile {0} kann keine weitere folgen.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: no time comes after that of row {0}.</source>
+        <translation>Das Journal ist beschädigt: Nach der Zeit von Zeile {0} kommt keine mehr.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: row {0} is of no known kind.</source>
+        <translation>Das Journal ist beschädigt: Zeile {0} ist von keiner bekannten Art.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: {0} {1} has an impossible {2}.</source>
+        <translation>Das Journal ist beschädigt: {0} {1} hat ein unmögliches {2}.</translation>
+    </message>
+    <message>
+        <source>The journal speaks of a table {0} of another shape.</source>
+        <translation>Das Journal spricht von einer Tabelle {0} anderer Form.</translation>
+    </message>
+    <message>
+        <source>The other copy&apos;s journal is broken, so nothing was merged: {0}.</source>
+        <translation>Das Journal der anderen Kopie ist unterbrochen, deshalb wurde nichts zusammengeführt: {0}.</translation>
+    </message>
+    <message>
+        <source>The packet was not written: {0}.</source>
+        <translation>Die Prüfmappe wurde nicht geschrieben: {0}.</translation>
+    </message>
+    <message>
+        <source>The picture {0} could not be read.</source>
+        <translation>Das Bild {0} war nicht zu lesen.</translation>
+    </message>
+    <message>
+        <source>The project cannot be written ({0}).</source>
+        <translation>In das Projekt kann nicht geschrieben werden ({0}).</translation>
+    </message>
+    <message>
+        <source>The project could not be brought from schema {0} to {1} ({2}), is whole at schema {3}, and {4}.</source>
+        <translation>Das Projekt ließ sich nicht von Schema {0} auf {1} bringen ({2}), ist bei Schema {3} vollständig, und {4}.</translation>
+    </message>
+    <message>
+        <source>The project was never finished being made; make it anew.</source>
+        <translation>Das Projekt wurde nie fertig angelegt; neu anlegen.</translation>
+    </message>
+    <message>
+        <source>The project was written by a newer Lastrivet (schema {0}; this one knows {1}). It was left as it is.</source>
+        <translation>Das Projekt wurde von einem neueren Lastrivet geschrieben (Schema {0}; dieses kennt {1}). Es blieb, wie es ist.</translation>
+    </message>
+    <message>
+        <source>The starter cannot be used: {0}.</source>
+        <translation>Die Vorlage ist nicht zu gebrauchen: {0}.</translation>
+    </message>
+    <message>
+        <source>The table of what merges left to decide is damaged.</source>
+        <translation>Die Tabelle dessen, was beim Zusammenführen zu entscheiden blieb, ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>The text is no UTF-8 at line {0}, column {1}.</source>
+        <translation>Der Text ist in Zeile {0}, Spalte {1} kein UTF-8.</translation>
+    </message>
+    <message>
+        <source>The workshop table {0} could not be read; it should be {1}.</source>
+        <translation>Die Werkstatttabelle {0} war nicht zu lesen; sie sollte hier liegen: {1}.</translation>
+    </message>
+    <message>
+        <source>There is no folder for temporary files; TMPDIR may name one.</source>
+        <translation>Es gibt keinen Ordner für vorübergehende Dateien; TMPDIR kann einen nennen.</translation>
+    </message>
+    <message>
+        <source>There is no folder {0}; plug its disk in, or make it.</source>
+        <translation>Es gibt keinen Ordner {0}; den Datenträger anschließen oder den Ordner anlegen.</translation>
+    </message>
+    <message>
+        <source>There is no rule profile &quot;{0}&quot;; there are: {1}.</source>
+        <translation>Es gibt kein Regelprofil „{0}“; vorhanden sind: {1}.</translation>
+    </message>
+    <message>
+        <source>This build of SQLite lacks a protection that project files need.</source>
+        <translation>Diesem SQLite fehlt ein Schutz, den Projektdateien brauchen.</translation>
+    </message>
+    <message>
+        <source>This computer gives no random numbers.</source>
+        <translation>Dieser Rechner gibt keine Zufallszahlen.</translation>
+    </message>
+    <message>
+        <source>This is no JSON at line {0}, column {1}.</source>
+        <translation>Das ist in Zeile {0}, Spalte {1} kein JSON.</translation>
+    </message>
+    <message>
+        <source>a folder has that name</source>
+        <translation>ein Ordner heißt so</translation>
+    </message>
+    <message>
+        <source>as it was it is kept in {0}</source>
+        <translation>wie es war, ist es aufgehoben in {0}</translation>
+    </message>
+    <message>
+        <source>it has “{0}”</source>
+        <translation>sie hat „{0}“</translation>
+    </message>
+    <message>
+        <source>it lacks “{0}”</source>
+        <translation>ihr fehlt „{0}“</translation>
+    </message>
+    <message>
+        <source>its row {0} (“{1}”) does not follow the row before it</source>
+        <translation>seine Zeile {0} („{1}“) schließt nicht an die Zeile davor an</translation>
+    </message>
+    <message>
+        <source>its row {0} (“{1}”) is of a time after the year 2199</source>
+        <translation>seine Zeile {0} („{1}“) ist von einer Zeit nach dem Jahr 2199</translation>
+    </message>
+    <message>
+        <source>its row {0} (“{1}”) is out of sequence</source>
+        <translation>seine Zeile {0} („{1}“) steht nicht in der Reihenfolge</translation>
+    </message>
+    <message>
+        <source>its row {0} (“{1}”) was altered</source>
+        <translation>seine Zeile {0} („{1}“) wurde verändert</translation>
+    </message>
+    <message>
+        <source>no copy of it could be made</source>
+        <translation>es ließ sich keine Kopie davon machen</translation>
+    </message>
+    <message>
+        <source>records.db is not a database.</source>
+        <translation>records.db ist keine Datenbank.</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>the folder cannot be written</source>
+        <translation>in den Ordner kann nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>the {0} is not Lastrivet&apos;s, and could change or hide records; until it is removed the project can only be read</source>
+        <translation>{0} ist nicht von Lastrivet und könnte Aufzeichnungen ändern oder verbergen; bis es entfernt ist, lässt sich das Projekt nur lesen</translation>
+    </message>
+    <message>
+        <source>{0} cannot be locked: {1}.</source>
+        <translation>{0} lässt sich nicht sperren: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be read.</source>
+        <translation>{0} ist nicht zu lesen.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be written: {1}.</source>
+        <translation>{0} ist nicht zu beschreiben: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be written: {1}; nothing was changed there.</source>
+        <translation>{0} ist nicht zu beschreiben: {1}; dort wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be written; nothing was changed there.</source>
+        <translation>{0} ist nicht zu beschreiben; dort wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>{0} could not be made: {1}</source>
+        <translation>{0} ließ sich nicht anlegen: {1}</translation>
+    </message>
+    <message>
+        <source>{0} could not be made: {1}.</source>
+        <translation>{0} ließ sich nicht anlegen: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} could not be read or written: {1}.</source>
+        <translation>{0} ließ sich nicht lesen oder schreiben: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} could not be read.</source>
+        <translation>{0} war nicht zu lesen.</translation>
+    </message>
+    <message>
+        <source>{0} could not be written: {1}.</source>
+        <translation>{0} ließ sich nicht schreiben: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} does not read back as it was written; the disk may be failing.</source>
+        <translation>{0} liest sich nicht so zurück, wie es geschrieben wurde; der Datenträger könnte am Ende sein.</translation>
+    </message>
+    <message>
+        <source>{0} exists already; choose another name.</source>
+        <translation>{0} gibt es schon; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>{0} has changes that this project has not; they would be lost, so nothing was changed. Choose another folder.</source>
+        <translation>{0} hat Änderungen, die dieses Projekt nicht hat; sie wären verloren, deshalb wurde nichts geändert. Einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>{0} holds another project; nothing was changed.</source>
+        <translation>{0} enthält ein anderes Projekt; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>{0} is a folder, not a file.</source>
+        <translation>{0} ist ein Ordner und keine Datei.</translation>
+    </message>
+    <message>
+        <source>{0} is a link that leads nowhere; nothing was written.</source>
+        <translation>{0} ist eine Verknüpfung, die ins Leere führt; nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>{0} is a link to another place, where the lists could take the place of other files; remove it first.</source>
+        <translation>{0} ist eine Verknüpfung zu einem anderen Ort, wo die Listen andere Dateien verdrängen könnten; sie zuerst entfernen.</translation>
+    </message>
+    <message>
+        <source>{0} is in the way; rename it, or choose another name.</source>
+        <translation>{0} ist im Weg; umbenennen oder einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>{0} is longer than any list of records.</source>
+        <translation>{0} ist länger als jede Liste von Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>{0} is no file but a device or a pipe; nothing was written. Name a file.</source>
+        <translation>{0} ist keine Datei, sondern ein Gerät oder eine Pipe; nichts wurde geschrieben. Eine Datei nennen.</translation>
+    </message>
+    <message>
+        <source>{0} is not a Lastrivet project.</source>
+        <translation>{0} ist kein Lastrivet-Projekt.</translation>
+    </message>
+    <message>
+        <source>{0} is not a Lastrivet project: it has no records.db.</source>
+        <translation>{0} ist kein Lastrivet-Projekt: Es enthält keine records.db.</translation>
+    </message>
+    <message>
+        <source>{0} is not there.</source>
+        <translation>{0} ist nicht da.</translation>
+    </message>
+    <message>
+        <source>{0} is there already and is no backup of this project.</source>
+        <translation>{0} ist schon da und keine Sicherung dieses Projekts.</translation>
+    </message>
+    <message>
+        <source>{0} lies inside {1}; choose another disk or folder.</source>
+        <translation>{0} liegt in {1}; einen anderen Datenträger oder Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>{0} or {1} could not be read or written: {2}.</source>
+        <translation>{0} oder {1} ließ sich nicht lesen oder schreiben: {2}.</translation>
+    </message>
+    <message>
+        <source>{0} was not written: even without photographs it would be larger than {1} MB. Nothing was left behind.</source>
+        <translation>{0} wurde nicht geschrieben: Selbst ohne Fotos wäre es größer als {1} MB. Nichts ist zurückgeblieben.</translation>
+    </message>
+    <message>
+        <source>{0} was not written: {1} could not be read.</source>
+        <translation>{0} wurde nicht geschrieben: {1} war nicht zu lesen.</translation>
+    </message>
+    <message>
+        <source>{0} was not written: {1}. Nothing was left behind.</source>
+        <translation>{0} wurde nicht geschrieben: {1}. Nichts ist zurückgeblieben.</translation>
+    </message>
+    <message>
+        <source>{0} {1} names a {2} that does not exist.</source>
+        <translation>{0} {1} nennt einen Eintrag {2}, den es nicht gibt.</translation>
+    </message>
+    <message>
+        <source>{0} {1}.</source>
+        <translation>{0} {1}.</translation>
+    </message>
+    <message>
+        <source>{0}, and 1 file copied so far will not be copied again.</source>
+        <translation>{0}, und 1 Datei, die schon kopiert ist, wird nicht noch einmal kopiert.</translation>
+    </message>
+    <message>
+        <source>{0}, and {1} files copied so far will not be copied again.</source>
+        <translation>{0}, und {1} Dateien, die schon kopiert sind, werden nicht noch einmal kopiert.</translation>
+    </message>
+    <message>
+        <source>{0}: /id is &quot;{1}&quot;, not what the file is called.</source>
+        <translation>{0}: /id ist „{1}“ und nicht, wie die Datei heißt.</translation>
+    </message>
+    <message>
+        <source>{0}: {1} {2}.</source>
+        <translation>{0}: {1} {2}.</translation>
+    </message>
+    <message>
+        <source>The number at line {0}, column {1} is too large.</source>
+        <translation>Die Zahl in Zeile {0}, Spalte {1} ist zu groß.</translation>
+    </message>
+    <message>
+        <source>The text ends too early, at line {0}, column {1}.</source>
+        <translation>Der Text endet zu früh, in Zeile {0}, Spalte {1}.</translation>
+    </message>
+    <message>
+        <source>{0} [from memory]</source>
+        <translation>{0} [aus dem Gedächtnis]</translation>
+    </message>
+    <message>
+        <source>{0} [second-hand]</source>
+        <translation>{0} [aus zweiter Hand]</translation>
+    </message>
+    <message>
+        <source>and {0} more on record, squawks of airworthiness among them: {1}</source>
+        <translation>und {0} weitere verzeichnet, davon Beanstandungen der Lufttüchtigkeit: {1}</translation>
+    </message>
+    <message>
+        <source>{0} points are asked; {1} of them are named here, all of them under Readiness.</source>
+        <translation>Gebeten wird um {0} Punkte; {1} davon sind hier genannt, alle unter „Stand“.</translation>
+    </message>
+    <message>
+        <source>{0} could not be written.</source>
+        <translation>{0} ließ sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>{0} {1} {2} {3} {4} {5} {6} {7}</source>
+        <translation>{0} {1} {2} {3} {4} {5} {6} {7}</translation>
+    </message>
+    <message>
+        <source>Nothing is left out: 1 row.</source>
+        <translation>Nichts ist weggelassen: 1 Zeile.</translation>
+    </message>
+    <message>
+        <source>on record: {0}</source>
+        <translation>verzeichnet: {0}</translation>
+    </message>
+    <message>
+        <source>{0}: 1 point</source>
+        <translation>{0}: 1 Punkt</translation>
+    </message>
+    <message>
+        <source>{0}: {1} points</source>
+        <translation>{0}: {1} Punkte</translation>
     </message>
     <message>
         <source>The project&apos;s own limit of {0} is in {1}: write the unit of the drag, too.</source>
         <translation>Die eigene Grenze des Projekts für {0} steht in {1}: Schreiben Sie auch die Einheit des Laufmoments.</translation>
+    </message>
+    <message>
+        <source>“{0} {1}”: write the amount with its decimals, like 0.50.</source>
+        <translation>„{0} {1}“: Schreiben Sie den Betrag mit Nachkommastellen, wie 0,50.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be read: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not a Lastrivet project: the file is empty. If it was one, restore a backup.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is what a Lastrivet project keeps; nothing was written. Choose another name or folder.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -16204,6 +16648,10 @@
     <message>
         <source>The amount has more decimals than %1.</source>
         <translation>Der Betrag hat mehr Nachkommastellen als %1.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day; write it as %2, as %2 14:30, or “yesterday”.</source>
+        <translation>„%1“ ist kein Tag; schreiben Sie ihn als %2, als %2 14:30 oder „gestern“.</translation>
     </message>
 </context>
 <context>

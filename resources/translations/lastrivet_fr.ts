@@ -7782,12 +7782,456 @@
         <translation>Le fichier {0} se trouverait hors du dossier du projet.</translation>
     </message>
     <message>
-        <source>“{0} {1}”: write the amount with its decimals, like 0.50.</source>
-        <translation>«&#xa0;{0}&#xa0;{1}&#xa0;»&#xa0;: écrivez le montant avec ses décimales, comme 0,50.</translation>
+        <source>Another program has {0} open for writing; close it first.</source>
+        <translation>Un autre programme a ouvert {0} en écriture&#xa0;; fermez-le d’abord.</translation>
+    </message>
+    <message>
+        <source>Another program holds the project&apos;s database just now.</source>
+        <translation>Un autre programme tient en ce moment la base de données du projet.</translation>
+    </message>
+    <message>
+        <source>Another program keeps writing to the project; it could not be copied.</source>
+        <translation>Un autre programme écrit sans cesse dans le projet&#xa0;; il n’a pas pu être copié.</translation>
+    </message>
+    <message>
+        <source>Another program keeps writing to the project; try again later.</source>
+        <translation>Un autre programme écrit sans cesse dans le projet&#xa0;; réessayez plus tard.</translation>
+    </message>
+    <message>
+        <source>Another program makes a project in this folder just now.</source>
+        <translation>Un autre programme crée en ce moment un projet dans ce dossier.</translation>
+    </message>
+    <message>
+        <source>Its tables are not those of schema {0}: {1}.</source>
+        <translation>Ses tables ne sont pas celles du schéma {0}&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>No temporary folder could be made: {0}.</source>
+        <translation>Aucun dossier temporaire n’a pu être créé&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>Nothing was mended. {0}</source>
+        <translation>Rien n’a été réparé. {0}</translation>
+    </message>
+    <message>
+        <source>Row {0} of the journal (“{1}”) does not fit the records; verify the project before merging.</source>
+        <translation>La ligne {0} du registre («&#xa0;{1}&#xa0;») ne s’accorde pas avec les enregistrements&#xa0;; vérifiez le projet avant de fusionner.</translation>
+    </message>
+    <message>
+        <source>SHA-256 is not available on this computer.</source>
+        <translation>SHA-256 n’est pas disponible sur cet ordinateur.</translation>
+    </message>
+    <message>
+        <source>The backup of {0} stays as it was</source>
+        <translation>La sauvegarde du {0} reste comme elle était</translation>
+    </message>
+    <message>
+        <source>The backup was not finished: {0} {1}</source>
+        <translation>La sauvegarde n’a pas été terminée&#xa0;: {0} {1}</translation>
+    </message>
+    <message>
+        <source>The character U+0000 is not allowed, but stands at line {0}, column {1}.</source>
+        <translation>Le caractère U+0000 n’est pas permis, mais se trouve à la ligne {0}, colonne {1}.</translation>
+    </message>
+    <message>
+        <source>The copy {0} does not read back as it was written; it was removed.</source>
+        <translation>La copie {0} ne se relit pas comme elle a été écrite&#xa0;; elle a été supprimée.</translation>
+    </message>
+    <message>
+        <source>The copy {0} is not what was copied.</source>
+        <translation>La copie {0} n’est pas ce qui a été copié.</translation>
+    </message>
+    <message>
+        <source>The database holds a value larger than any that Lastrivet writes.</source>
+        <translation>La base de données contient une valeur plus grande que toutes celles qu’écrit Lastrivet.</translation>
+    </message>
+    <message>
+        <source>The database is cut short: {0} holds {1} of {2} bytes. Restore a backup.</source>
+        <translation>La base de données est tronquée&#xa0;: {0} contient {1} octets sur {2}. Restaurez une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>The database is damaged ({0}); restore a backup.</source>
+        <translation>La base de données est endommagée ({0})&#xa0;; restaurez une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>The database is damaged: {0} {1} has an impossible {2}.</source>
+        <translation>La base de données est endommagée&#xa0;: {0} {1} a une valeur impossible pour {2}.</translation>
+    </message>
+    <message>
+        <source>The database refused: {0}.</source>
+        <translation>La base de données a refusé&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>The database was altered by another program: {0}. Restore a backup.</source>
+        <translation>La base de données a été modifiée par un autre programme&#xa0;: {0}. Restaurez une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>The disk could not be read or written ({0}); nothing was changed.</source>
+        <translation>Le disque n’a pas pu être lu ou écrit ({0})&#xa0;; rien n’a été modifié.</translation>
+    </message>
+    <message>
+        <source>The disk is full; nothing was changed.</source>
+        <translation>Le disque est plein&#xa0;; rien n’a été modifié.</translation>
+    </message>
+    <message>
+        <source>The folder of the project has no name.</source>
+        <translation>Le dossier du projet n’a pas de nom.</translation>
+    </message>
+    <message>
+        <source>The folder {0} was not written: {1} Nothing was left behind.</source>
+        <translation>Le dossier {0} n’a pas été écrit&#xa0;: {1} Il n’en reste rien.</translation>
+    </message>
+    <message>
+        <source>The folder {0} was not written: {1}. Nothing was left behind.</source>
+        <translation>Le dossier {0} n’a pas été écrit&#xa0;: {1}. Il n’en reste rien.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: no row can follow row {0}.</source>
+        <translation>Le registre est endommagé&#xa0;: aucune ligne ne peut suivre la ligne {0}.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: no time comes after that of row {0}.</source>
+        <translation>Le registre est endommagé&#xa0;: aucune heure ne vient après celle de la ligne {0}.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: row {0} is of no known kind.</source>
+        <translation>Le registre est endommagé&#xa0;: la ligne {0} est d’un genre inconnu.</translation>
+    </message>
+    <message>
+        <source>The journal is damaged: {0} {1} has an impossible {2}.</source>
+        <translation>Le registre est endommagé&#xa0;: {0} {1} a une valeur impossible pour {2}.</translation>
+    </message>
+    <message>
+        <source>The journal speaks of a table {0} of another shape.</source>
+        <translation>Le registre parle d’une table {0} d’une autre forme.</translation>
+    </message>
+    <message>
+        <source>The other copy&apos;s journal is broken, so nothing was merged: {0}.</source>
+        <translation>Le registre de l’autre copie est rompu, rien n’a donc été fusionné&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>The packet was not written: {0}.</source>
+        <translation>Le dossier n’a pas été écrit&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>The picture {0} could not be read.</source>
+        <translation>L’image {0} n’a pas pu être lue.</translation>
+    </message>
+    <message>
+        <source>The project cannot be written ({0}).</source>
+        <translation>Le projet ne peut pas être écrit ({0}).</translation>
+    </message>
+    <message>
+        <source>The project could not be brought from schema {0} to {1} ({2}), is whole at schema {3}, and {4}.</source>
+        <translation>Le projet n’a pas pu passer du schéma {0} au {1} ({2}), est complet au schéma {3}, et {4}.</translation>
+    </message>
+    <message>
+        <source>The project was never finished being made; make it anew.</source>
+        <translation>La création du projet n’a jamais été achevée&#xa0;; recréez-le.</translation>
+    </message>
+    <message>
+        <source>The project was written by a newer Lastrivet (schema {0}; this one knows {1}). It was left as it is.</source>
+        <translation>Le projet a été écrit par un Lastrivet plus récent (schéma {0}&#xa0;; celui-ci connaît le {1}). Il est resté tel quel.</translation>
+    </message>
+    <message>
+        <source>The starter cannot be used: {0}.</source>
+        <translation>Le modèle de départ est inutilisable&#xa0;: {0}.</translation>
+    </message>
+    <message>
+        <source>The table of what merges left to decide is damaged.</source>
+        <translation>La table de ce que les fusions ont laissé à décider est endommagée.</translation>
+    </message>
+    <message>
+        <source>The text is no UTF-8 at line {0}, column {1}.</source>
+        <translation>Le texte n’est pas de l’UTF-8 à la ligne {0}, colonne {1}.</translation>
+    </message>
+    <message>
+        <source>The workshop table {0} could not be read; it should be {1}.</source>
+        <translation>Le tableau d’atelier {0} n’a pas pu être lu&#xa0;; il devrait être ici&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>There is no folder for temporary files; TMPDIR may name one.</source>
+        <translation>Il n’y a pas de dossier pour les fichiers temporaires&#xa0;; TMPDIR peut en nommer un.</translation>
+    </message>
+    <message>
+        <source>There is no folder {0}; plug its disk in, or make it.</source>
+        <translation>Il n’y a pas de dossier {0}&#xa0;; branchez son disque, ou créez-le.</translation>
+    </message>
+    <message>
+        <source>There is no rule profile &quot;{0}&quot;; there are: {1}.</source>
+        <translation>Il n’y a pas de profil de règles «&#xa0;{0}&#xa0;»&#xa0;; il y a&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>This build of SQLite lacks a protection that project files need.</source>
+        <translation>Il manque à ce SQLite une protection dont les fichiers de projet ont besoin.</translation>
+    </message>
+    <message>
+        <source>This computer gives no random numbers.</source>
+        <translation>Cet ordinateur ne donne pas de nombres aléatoires.</translation>
+    </message>
+    <message>
+        <source>This is no JSON at line {0}, column {1}.</source>
+        <translation>Ce n’est pas du JSON à la ligne {0}, colonne {1}.</translation>
+    </message>
+    <message>
+        <source>a folder has that name</source>
+        <translation>un dossier porte ce nom</translation>
+    </message>
+    <message>
+        <source>as it was it is kept in {0}</source>
+        <translation>tel qu’il était il est conservé dans {0}</translation>
+    </message>
+    <message>
+        <source>it has “{0}”</source>
+        <translation>elle a «&#xa0;{0}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>it lacks “{0}”</source>
+        <translation>il lui manque «&#xa0;{0}&#xa0;»</translation>
+    </message>
+    <message>
+        <source>its row {0} (“{1}”) does not follow the row before it</source>
+        <translation>sa ligne {0} («&#xa0;{1}&#xa0;») ne suit pas la ligne précédente</translation>
+    </message>
+    <message>
+        <source>its row {0} (“{1}”) is of a time after the year 2199</source>
+        <translation>sa ligne {0} («&#xa0;{1}&#xa0;») est d’une date après l’an 2199</translation>
+    </message>
+    <message>
+        <source>its row {0} (“{1}”) is out of sequence</source>
+        <translation>sa ligne {0} («&#xa0;{1}&#xa0;») n’est pas à sa place dans la suite</translation>
+    </message>
+    <message>
+        <source>its row {0} (“{1}”) was altered</source>
+        <translation>sa ligne {0} («&#xa0;{1}&#xa0;») a été modifiée</translation>
+    </message>
+    <message>
+        <source>no copy of it could be made</source>
+        <translation>aucune copie n’a pu en être faite</translation>
+    </message>
+    <message>
+        <source>records.db is not a database.</source>
+        <translation>records.db n’est pas une base de données.</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>le disque est plein</translation>
+    </message>
+    <message>
+        <source>the folder cannot be written</source>
+        <translation>le dossier ne peut pas être écrit</translation>
+    </message>
+    <message>
+        <source>the {0} is not Lastrivet&apos;s, and could change or hide records; until it is removed the project can only be read</source>
+        <translation>{0} n’est pas de Lastrivet, et pourrait modifier ou cacher des enregistrements&#xa0;; tant que cela n’est pas retiré, le projet ne peut qu’être lu</translation>
+    </message>
+    <message>
+        <source>{0} cannot be locked: {1}.</source>
+        <translation>{0} ne peut pas être verrouillé&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be read.</source>
+        <translation>{0} ne peut pas être lu.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be written: {1}.</source>
+        <translation>{0} ne peut pas être écrit&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be written: {1}; nothing was changed there.</source>
+        <translation>{0} ne peut pas être écrit&#xa0;: {1}&#xa0;; rien n’y a été modifié.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be written; nothing was changed there.</source>
+        <translation>{0} ne peut pas être écrit&#xa0;; rien n’y a été modifié.</translation>
+    </message>
+    <message>
+        <source>{0} could not be made: {1}</source>
+        <translation>{0} n’a pas pu être créé&#xa0;: {1}</translation>
+    </message>
+    <message>
+        <source>{0} could not be made: {1}.</source>
+        <translation>{0} n’a pas pu être créé&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} could not be read or written: {1}.</source>
+        <translation>{0} n’a pas pu être lu ou écrit&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} could not be read.</source>
+        <translation>{0} n’a pas pu être lu.</translation>
+    </message>
+    <message>
+        <source>{0} could not be written: {1}.</source>
+        <translation>{0} n’a pas pu être écrit&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>{0} does not read back as it was written; the disk may be failing.</source>
+        <translation>{0} ne se relit pas comme il a été écrit&#xa0;; le disque est peut-être en train de lâcher.</translation>
+    </message>
+    <message>
+        <source>{0} exists already; choose another name.</source>
+        <translation>{0} existe déjà&#xa0;; choisissez un autre nom.</translation>
+    </message>
+    <message>
+        <source>{0} has changes that this project has not; they would be lost, so nothing was changed. Choose another folder.</source>
+        <translation>{0} a des modifications que ce projet n’a pas&#xa0;; elles seraient perdues, rien n’a donc été modifié. Choisissez un autre dossier.</translation>
+    </message>
+    <message>
+        <source>{0} holds another project; nothing was changed.</source>
+        <translation>{0} contient un autre projet&#xa0;; rien n’a été modifié.</translation>
+    </message>
+    <message>
+        <source>{0} is a folder, not a file.</source>
+        <translation>{0} est un dossier, pas un fichier.</translation>
+    </message>
+    <message>
+        <source>{0} is a link that leads nowhere; nothing was written.</source>
+        <translation>{0} est un lien qui ne mène nulle part&#xa0;; rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>{0} is a link to another place, where the lists could take the place of other files; remove it first.</source>
+        <translation>{0} est un lien vers un autre endroit, où les listes pourraient prendre la place d’autres fichiers&#xa0;; supprimez-le d’abord.</translation>
+    </message>
+    <message>
+        <source>{0} is in the way; rename it, or choose another name.</source>
+        <translation>{0} gêne&#xa0;; renommez-le, ou choisissez un autre nom.</translation>
+    </message>
+    <message>
+        <source>{0} is longer than any list of records.</source>
+        <translation>{0} est plus long que toute liste d’enregistrements.</translation>
+    </message>
+    <message>
+        <source>{0} is no file but a device or a pipe; nothing was written. Name a file.</source>
+        <translation>{0} n’est pas un fichier mais un périphérique ou un tube&#xa0;; rien n’a été écrit. Nommez un fichier.</translation>
+    </message>
+    <message>
+        <source>{0} is not a Lastrivet project.</source>
+        <translation>{0} n’est pas un projet Lastrivet.</translation>
+    </message>
+    <message>
+        <source>{0} is not a Lastrivet project: it has no records.db.</source>
+        <translation>{0} n’est pas un projet Lastrivet&#xa0;: il n’a pas de records.db.</translation>
+    </message>
+    <message>
+        <source>{0} is not there.</source>
+        <translation>{0} n’est pas là.</translation>
+    </message>
+    <message>
+        <source>{0} is there already and is no backup of this project.</source>
+        <translation>{0} est déjà là et n’est pas une sauvegarde de ce projet.</translation>
+    </message>
+    <message>
+        <source>{0} lies inside {1}; choose another disk or folder.</source>
+        <translation>{0} se trouve dans {1}&#xa0;; choisissez un autre disque ou dossier.</translation>
+    </message>
+    <message>
+        <source>{0} or {1} could not be read or written: {2}.</source>
+        <translation>{0} ou {1} n’a pas pu être lu ou écrit&#xa0;: {2}.</translation>
+    </message>
+    <message>
+        <source>{0} was not written: even without photographs it would be larger than {1} MB. Nothing was left behind.</source>
+        <translation>{0} n’a pas été écrit&#xa0;: même sans photos il dépasserait {1} Mo. Il n’en reste rien.</translation>
+    </message>
+    <message>
+        <source>{0} was not written: {1} could not be read.</source>
+        <translation>{0} n’a pas été écrit&#xa0;: {1} n’a pas pu être lu.</translation>
+    </message>
+    <message>
+        <source>{0} was not written: {1}. Nothing was left behind.</source>
+        <translation>{0} n’a pas été écrit&#xa0;: {1}. Il n’en reste rien.</translation>
+    </message>
+    <message>
+        <source>{0} {1} names a {2} that does not exist.</source>
+        <translation>{0} {1} nomme un élément {2} qui n’existe pas.</translation>
+    </message>
+    <message>
+        <source>{0} {1}.</source>
+        <translation>{0} {1}.</translation>
+    </message>
+    <message>
+        <source>{0}, and 1 file copied so far will not be copied again.</source>
+        <translation>{0}, et 1 fichier déjà copié ne le sera pas de nouveau.</translation>
+    </message>
+    <message>
+        <source>{0}, and {1} files copied so far will not be copied again.</source>
+        <translation>{0}, et {1} fichiers déjà copiés ne le seront pas de nouveau.</translation>
+    </message>
+    <message>
+        <source>{0}: /id is &quot;{1}&quot;, not what the file is called.</source>
+        <translation>{0}&#xa0;: /id est «&#xa0;{1}&#xa0;», et non le nom du fichier.</translation>
+    </message>
+    <message>
+        <source>{0}: {1} {2}.</source>
+        <translation>{0}&#xa0;: {1} {2}.</translation>
+    </message>
+    <message>
+        <source>The number at line {0}, column {1} is too large.</source>
+        <translation>Le nombre à la ligne {0}, colonne {1} est trop grand.</translation>
+    </message>
+    <message>
+        <source>The text ends too early, at line {0}, column {1}.</source>
+        <translation>Le texte s’arrête trop tôt, à la ligne {0}, colonne {1}.</translation>
+    </message>
+    <message>
+        <source>{0} [from memory]</source>
+        <translation>{0} [de mémoire]</translation>
+    </message>
+    <message>
+        <source>{0} [second-hand]</source>
+        <translation>{0} [de seconde main]</translation>
+    </message>
+    <message>
+        <source>and {0} more on record, squawks of airworthiness among them: {1}</source>
+        <translation>et {0} de plus au dossier, dont anomalies de navigabilité&#xa0;: {1}</translation>
+    </message>
+    <message>
+        <source>{0} points are asked; {1} of them are named here, all of them under Readiness.</source>
+        <translation>{0} points sont demandés&#xa0;; {1} d’entre eux sont nommés ici, tous sous «&#xa0;Préparation&#xa0;».</translation>
+    </message>
+    <message>
+        <source>{0} could not be written.</source>
+        <translation>{0} n’a pas pu être écrit.</translation>
+    </message>
+    <message>
+        <source>{0} {1} {2} {3} {4} {5} {6} {7}</source>
+        <translation>{0} {1} {2} {3} {4} {5} {6} {7}</translation>
+    </message>
+    <message>
+        <source>Nothing is left out: 1 row.</source>
+        <translation>Rien n’est omis&#xa0;: 1 ligne.</translation>
+    </message>
+    <message>
+        <source>on record: {0}</source>
+        <translation>au dossier&#xa0;: {0}</translation>
+    </message>
+    <message>
+        <source>{0}: 1 point</source>
+        <translation>{0}&#xa0;: 1 point</translation>
+    </message>
+    <message>
+        <source>{0}: {1} points</source>
+        <translation>{0}&#xa0;: {1} points</translation>
     </message>
     <message>
         <source>The project&apos;s own limit of {0} is in {1}: write the unit of the drag, too.</source>
         <translation>La limite propre au projet pour {0} est en {1}&#xa0;: écrivez aussi l’unité du frottement.</translation>
+    </message>
+    <message>
+        <source>“{0} {1}”: write the amount with its decimals, like 0.50.</source>
+        <translation>«&#xa0;{0}&#xa0;{1}&#xa0;»&#xa0;: écrivez le montant avec ses décimales, comme 0,50.</translation>
+    </message>
+    <message>
+        <source>{0} cannot be read: {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not a Lastrivet project: the file is empty. If it was one, restore a backup.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is what a Lastrivet project keeps; nothing was written. Choose another name or folder.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -16204,6 +16648,10 @@
     <message>
         <source>The amount has more decimals than %1.</source>
         <translation>Le montant a plus de décimales que %1.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day; write it as %2, as %2 14:30, or “yesterday”.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; écrivez %2, %2 14:30 ou «&#xa0;hier&#xa0;».</translation>
     </message>
 </context>
 <context>

@@ -87,11 +87,8 @@ QString ClaimView::letter() const
 {
     const auto language = QLocale::Language(m_language->currentData().toInt());
     const print::Wording wording = print::wordingIn(print::languageFor(language));
-    const bool hasComma = wording.locale().decimalPoint() == QLatin1String(",");
-    const auto sign = hasComma ? DecimalSign::Comma : DecimalSign::Point;
     QStringList lines;
-    for (const Message &line :
-         stores::letter(*m_session.records(), m_claim, m_session.today(), sign))
+    for (const Message &line : stores::letter(*m_session.records(), m_claim, m_session.today()))
         lines << wording.text(line);
     return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
 }

@@ -78,7 +78,8 @@ void LimitsEditor::setUnits(balance::Units units)
 void LimitsEditor::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
-    if (const Envelope *envelope = balance::envelopeOf(*notice.after))
+    const Envelope *envelope = balance::envelopeOf(*notice.after);
+    if (std::exchange(m_unitChoice->isChosen, false) && envelope)
         askToConvert(m_session, *m_ask, *m_unitChoice, notice, envelope->id);
 }
 

@@ -224,7 +224,8 @@ void LoadingPanel::startNew()
 void LoadingPanel::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
-    askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
+    if (std::exchange(m_unitChoice->isChosen, false))
+        askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
     m_limits->apply(notice);
 }
 

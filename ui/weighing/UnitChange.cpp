@@ -13,7 +13,6 @@
 
 #include <algorithm>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 namespace lastrivet::ui {
@@ -40,21 +39,21 @@ double firstOf(const std::vector<double> &numbers)
     return number == numbers.end() ? 0 : *number;
 }
 
-/// What became of a number of each unit that is another now; empty when there is none.
+/// What became of a weight and an arm that were typed in other units; empty when there is none.
 QString becameWords(const balance::Numbers &numbers, balance::Units from)
 {
     const auto [weightUnit, armUnit] = numbers.units;
-    QStringList sentences;
+    QStringList lines;
     const double weight = firstOf(numbers.weights);
     if (from.weight != weightUnit && weight != 0)
-        sentences << becameWords(
+        lines << becameWords(
             weightText(weight, from.weight), weightText(weight, weightUnit),
             weightText(balance::converted(weight, from.weight, weightUnit), weightUnit));
     const double arm = firstOf(numbers.arms);
     if (from.arm != armUnit && arm != 0)
-        sentences << becameWords(armText(arm, from.arm), armText(arm, armUnit),
-                                 armText(balance::converted(arm, from.arm, armUnit), armUnit));
-    return sentences.join(QLatin1Char('\n'));
+        lines << becameWords(armText(arm, from.arm), armText(arm, armUnit),
+                             armText(balance::converted(arm, from.arm, armUnit), armUnit));
+    return lines.join(QLatin1Char('\n'));
 }
 
 void complainOfOthers(Session &session)
@@ -92,20 +91,14 @@ void giveBackKeyboard(ActLine &ask)
 }
 
 template <class Record>
-ActLine::Act convertAct(Session &session, Id<Record> id, const UnitChoice &choice)
+balance::Numbers numbersBefore(const Record &before, const balance::Numbers &)
 {
-    return [&session, id, from = choice.from, asked = choice.asked](const ActLine::Answer &) {
-        const auto records = session.records();
-        const Record *known = records->findLive(id);
-        if (!known || balance::numbersOf(*known) != asked) {
-            complainOfOthers(session);
-            return true;
-        }
-        const RecordRef record{Record::type, id.value()};
-        return session.change(convertedLabel(*records, record), [&](Edit &edit) {
-            edit.update(id, [&](Record &changed) { balance::convertNumbers(changed, from); });
-        });
-    };
+    return balance::numbersOf(before);
+}
+
+balance::Numbers numbersBefore(const Equipment &before, const balance::Numbers &after)
+{
+    return balance::numbersOf(before, after.units);
 }
 
 template <class Record>
@@ -114,21 +107,33 @@ void askAbout(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNo
 {
     const Record *before = notice.before->findLive(id);
     const Record *after = notice.after->findLive(id);
-    if (!std::exchange(choice.is_made, false) || !before || !after)
+    if (!before || !after)
         return;
     const RecordRef record{Record::type, id.value()};
-    const balance::Numbers was = balance::numbersOf(*before);
-    const bool isOpen = ask.isAsking(convertWords(), {record}) && was == choice.asked;
-    choice.from = isOpen ? choice.from : was.units;
-    choice.asked = balance::numbersOf(*after);
-    const QString words = becameWords(choice.asked, choice.from);
-    if (words.isEmpty()) {
-        if (isOpen)
-            ask.leave();
+    const balance::Numbers asked = balance::numbersOf(*after);
+    const balance::Numbers was = numbersBefore(*before, asked);
+    const bool isAskedStill =
+        !choice.words.isEmpty() && ask.askedWords() == choice.words && choice.asked == was;
+    const balance::Units from = isAskedStill ? choice.from : was.units;
+    choice = {false, becameWords(asked, from), asked, from};
+    if (choice.words.isEmpty()) {
+        if (isAskedStill)
+            ask.drop();
         return;
     }
     giveBackKeyboard(ask);
-    ask.ask(convertQuestion(words, record), convertAct(session, id, choice));
+    ask.ask(convertQuestion(choice.words, record), [&session, id, record, from,
+                                                    asked](const ActLine::Answer &) {
+        const auto records = session.records();
+        const Record *known = records->findLive(id);
+        if (!known || balance::numbersOf(*known) != asked) {
+            complainOfOthers(session);
+            return true;
+        }
+        return session.change(convertedLabel(*records, record), [&](Edit &edit) {
+            edit.update(id, [&](Record &changed) { balance::convertNumbers(changed, from); });
+        });
+    });
 }
 
 } // namespace
@@ -137,7 +142,7 @@ std::shared_ptr<UnitChoice> unitChoice(RecordForm &form)
 {
     auto choice = std::make_shared<UnitChoice>();
     form.setFollow([choice](const Edit &, std::string_view field, void *) {
-        choice->is_made = field == "weight_unit" || field == "arm_unit";
+        choice->isChosen = field == "weight_unit" || field == "arm_unit";
     });
     return choice;
 }
@@ -158,6 +163,12 @@ void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const Chan
                   Id<Envelope> envelope)
 {
     askAbout(session, ask, choice, notice, envelope);
+}
+
+void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
+                  Id<Equipment> equipment)
+{
+    askAbout(session, ask, choice, notice, equipment);
 }
 
 } // namespace lastrivet::ui

@@ -15,20 +15,22 @@ class ActLine;
 class RecordForm;
 class Session;
 
-/// What was chosen in a form, and what is asked about it.
+/// The choice of another unit in a form, and what was asked about the last one.
 struct UnitChoice {
-    bool is_made = false;
-    /// What the last question was about, and the units in which it was typed.
+    /// A unit was chosen, and nothing is asked yet.
+    bool isChosen = false;
+    /// The question, the numbers that it is about, and the units that they were typed in.
+    QString words;
     balance::Numbers asked;
     balance::Units from;
 };
 
-/// Is made when another unit of weight or arm is chosen in the form.
+/// Follows the choices of units of weight and arm in the form.
 std::shared_ptr<UnitChoice> unitChoice(RecordForm &form);
 
-/// Numbers stay as they were typed when their unit is changed. Where a choice was made and there
-/// are any, this says what that made of them, and asks whether they are to be converted. While that
-/// is asked of one unit, the other may be chosen, too: both are asked about then.
+/// Numbers stay as they were typed when their unit is changed. Where there are any, this says what
+/// that made of them, and asks whether they are to be converted. Of two units that are chosen one
+/// after the other, the answer is about both.
 void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,
                   Id<Weighing> weighing);
 void askToConvert(Session &session, ActLine &ask, UnitChoice &choice, const ChangeNotice &notice,

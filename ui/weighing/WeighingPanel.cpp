@@ -183,7 +183,8 @@ void WeighingPanel::startNew()
 void WeighingPanel::apply(const ChangeNotice &notice)
 {
     m_form->apply(notice);
-    askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
+    if (std::exchange(m_unitChoice->isChosen, false))
+        askToConvert(m_session, *m_ask, *m_unitChoice, notice, m_shown);
 }
 
 void WeighingPanel::setReport(const packet::WeightReport &report)

@@ -90,11 +90,6 @@ bool ActLine::isTheSame(const Question &question) const
            question.words == m_question.words && question.confirm == m_question.confirm;
 }
 
-bool ActLine::isAsking(const QString &confirm, const std::vector<RecordRef> &of) const
-{
-    return !isHidden() && m_question.confirm == confirm && m_question.of == of;
-}
-
 /// What is half answered gets the keyboard in the place of another question, the first time; in
 /// the place of itself always: the button that asks often has the words of the one that answers.
 bool ActLine::mayAsk(const Question &question)

@@ -70,8 +70,10 @@ public:
 
     void ask(const Question &question, Act act);
     void leave();
-    /// Whether it is shown, and asks this of these records.
-    bool isAsking(const QString &confirm, const std::vector<RecordRef> &of) const;
+    /// What it asks was settled in another way; the keyboard does not stay in it.
+    void drop();
+    /// The words of the question that is shown; empty when none is.
+    QString askedWords() const;
     /// The place shows these records now, and is asked about them from now on; id 0 stands for none
     /// of the type. `which` tells them apart where there is no record yet.
     void follow(std::vector<RecordRef> records, std::string which = {});

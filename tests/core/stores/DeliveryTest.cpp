@@ -181,7 +181,13 @@ TEST_CASE("A claim names what is missing, damaged and late, and its price in eac
         CHECK(words.find(expected) != std::string::npos);
     }
     CHECK(words.find("Skins") == std::string::npos);
-    const auto german = letter(project.records, claim, on("2026-03-14"), DecimalSign::Comma);
-    CHECK(text(german).find("priced at 19,00 CAD in all.\n") != std::string::npos);
+    const Tongue comma{[](std::string_view pattern) -> std::string {
+                           return pattern == "{0}.{1}" ? "{0},{1}" : std::string(pattern);
+                       },
+                       {}};
+    std::string german;
+    for (const Message &message : letter(project.records, claim, on("2026-03-14")))
+        german += said(message, comma) + '\n';
+    CHECK(german.find("priced at 19,00 CAD in all.\n") != std::string::npos);
     CHECK(claimFor(project.records, "Crate 9", on("2026-03-14")).isEmpty());
 }

@@ -5,7 +5,6 @@
 #include "tests/ui/weighing/WeighingShown.h"
 
 #include <QComboBox>
-#include <QPushButton>
 
 #include <catch2/catch.hpp>
 
@@ -16,7 +15,7 @@ using Shown = test::WeighingShown;
 
 namespace {
 
-void choose(Shown &shown, const QString &field, const QString &unit)
+void chooseUnit(Shown &shown, const QString &field, const QString &unit)
 {
     QComboBox &units = test::choice(shown.view, field);
     units.setFocus();
@@ -25,7 +24,7 @@ void choose(Shown &shown, const QString &field, const QString &unit)
     Q_EMIT units.activated(place);
 }
 
-bool isAsked(Shown &shown)
+bool isAskedToConvert(Shown &shown)
 {
     return test::button(shown.view, QStringLiteral("Convert the numbers")) != nullptr;
 }
@@ -36,15 +35,19 @@ TEST_CASE(
     "When another unit is chosen it is said what became of the numbers, and they are converted")
 {
     Shown shown;
+    const auto choose = [&](const QString &field, const QString &unit) {
+        chooseUnit(shown, field, unit);
+    };
+    const auto isAsked = [&] { return isAskedToConvert(shown); };
     test::press(shown.view, QStringLiteral("Write the first weighing down"));
-    choose(shown, QStringLiteral("Arm unit"), QStringLiteral("in"));
-    CHECK_FALSE(isAsked(shown));
-    choose(shown, QStringLiteral("Arm unit"), QStringLiteral("mm"));
+    choose(QStringLiteral("Arm unit"), QStringLiteral("in"));
+    CHECK_FALSE(isAsked());
+    choose(QStringLiteral("Arm unit"), QStringLiteral("mm"));
     shown.type(scales, 0, 0, "left main");
     shown.type(scales, 0, 1, "650 lb");
     shown.type(scales, 0, 2, "5 lb");
     shown.type(scales, 0, 4, "70 in");
-    choose(shown, QStringLiteral("Weight unit"), QStringLiteral("lb"));
+    choose(QStringLiteral("Weight unit"), QStringLiteral("lb"));
     CHECK(shown.weighing().scale_readings[0].reading == Approx(650 * 0.45359237));
     CHECK(test::says(shown.view, QStringLiteral("294.84\u00a0kg has become 294.84\u00a0lb")));
     test::press(shown.view, QStringLiteral("Convert the numbers"));
@@ -52,42 +55,52 @@ TEST_CASE(
     CHECK(shown.weighing().scale_readings[0].reading == Approx(650));
     CHECK(shown.weighing().scale_readings[0].tare == Approx(5));
     CHECK(shown.weighing().scale_readings[0].arm == Approx(70 * 25.4));
-    CHECK_FALSE(isAsked(shown));
+    CHECK_FALSE(isAsked());
     // What is typed after the question is not converted with it.
-    choose(shown, QStringLiteral("Weight unit"), QStringLiteral("kg"));
+    choose(QStringLiteral("Weight unit"), QStringLiteral("kg"));
     shown.type(scales, 0, 1, "295");
     test::press(shown.view, QStringLiteral("Convert the numbers"));
     CHECK(shown.complaint == QStringLiteral("The numbers have changed since that was asked."));
     CHECK(shown.weighing().scale_readings[0].reading == 295);
 }
 
-TEST_CASE("While one unit is asked about the other may be chosen, and both are converted")
+TEST_CASE("Who chooses both units one after the other has the numbers of both converted at once")
+{
+    Shown shown;
+    const QString weightUnit = QStringLiteral("Weight unit");
+    test::press(shown.view, QStringLiteral("Write the first weighing down"));
+    shown.type(scales, 0, 0, "left main");
+    shown.type(scales, 0, 1, "650 lb");
+    shown.type(scales, 0, 4, "70 in");
+    chooseUnit(shown, weightUnit, QStringLiteral("lb"));
+    chooseUnit(shown, QStringLiteral("Arm unit"), QStringLiteral("in"));
+    CHECK(test::says(shown.view, QStringLiteral("294.84\u00a0kg has become 294.84\u00a0lb")));
+    CHECK(test::says(shown.view, QStringLiteral("1778\u00a0mm has become 1778\u00a0in")));
+    test::press(shown.view, QStringLiteral("Convert the numbers"));
+    CHECK(shown.weighing().scale_readings[0].reading == Approx(650));
+    CHECK(shown.weighing().scale_readings[0].arm == Approx(70));
+    CHECK(shown.view.focusWidget() == &test::choice(shown.view, QStringLiteral("Arm unit")));
+    // Who goes back to the unit that was right has nothing to convert.
+    chooseUnit(shown, weightUnit, QStringLiteral("kg"));
+    CHECK(isAskedToConvert(shown));
+    chooseUnit(shown, weightUnit, QStringLiteral("lb"));
+    CHECK_FALSE(isAskedToConvert(shown));
+    CHECK(shown.weighing().scale_readings[0].reading == Approx(650));
+}
+
+TEST_CASE("Numbers that are left as typed are not asked about again with the other unit")
 {
     Shown shown;
     test::press(shown.view, QStringLiteral("Write the first weighing down"));
     shown.type(scales, 0, 0, "left main");
     shown.type(scales, 0, 1, "300");
-    shown.type(scales, 0, 4, "1270");
-    choose(shown, QStringLiteral("Weight unit"), QStringLiteral("lb"));
-    choose(shown, QStringLiteral("Arm unit"), QStringLiteral("in"));
-    CHECK(test::says(shown.view, QStringLiteral("300\u00a0kg has become 300\u00a0lb")));
-    CHECK(test::says(shown.view, QStringLiteral("1270\u00a0mm has become 1270\u00a0in")));
-    test::press(shown.view, QStringLiteral("Convert the numbers"));
-    CHECK(shown.weighing().scale_readings[0].reading == Approx(300 / 0.45359237));
-    CHECK(shown.weighing().scale_readings[0].arm == Approx(50));
-    CHECK(shown.view.focusWidget() == &test::choice(shown.view, QStringLiteral("Arm unit")));
-    // Chosen back, it needs no answer.
-    choose(shown, QStringLiteral("Arm unit"), QStringLiteral("mm"));
-    CHECK(isAsked(shown));
-    choose(shown, QStringLiteral("Arm unit"), QStringLiteral("in"));
-    CHECK_FALSE(isAsked(shown));
-    // What was left is not asked again with the other unit.
-    choose(shown, QStringLiteral("Arm unit"), QStringLiteral("mm"));
+    shown.type(scales, 0, 4, "50");
+    chooseUnit(shown, QStringLiteral("Arm unit"), QStringLiteral("in"));
     test::press(shown.view, QStringLiteral("Leave them as typed"));
-    choose(shown, QStringLiteral("Weight unit"), QStringLiteral("kg"));
+    chooseUnit(shown, QStringLiteral("Weight unit"), QStringLiteral("lb"));
     CHECK_FALSE(test::says(shown.view, QStringLiteral("mm has become")));
     test::press(shown.view, QStringLiteral("Convert the numbers"));
-    CHECK(shown.weighing().scale_readings[0].reading == Approx(300));
+    CHECK(shown.weighing().scale_readings[0].reading == Approx(300 / 0.45359237));
     CHECK(shown.weighing().scale_readings[0].arm == Approx(50));
 }
 

@@ -101,4 +101,32 @@ TEST_CASE("A currency is typed by its code, name or sign, and the amount stays w
     CHECK(complained == QStringLiteral("The amount has more decimals than JPY."));
 }
 
+TEST_CASE("A time in a field may be typed as it is shown there")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Id<WorkSession> evening;
+    REQUIRE(session->change(QStringLiteral("An evening"), [&](Edit &edit) {
+        WorkSession worked;
+        worked.component_id = workshop.bay;
+        worked.began = Moment::parse("2026-03-12T08:15");
+        worked.minutes = Minutes{60};
+        evening = edit.put(worked);
+    }));
+    const auto type = [&](const QString &text) {
+        RecordForm form(*session, RecordType::WorkSession, {{std::string_view("began")}});
+        form.show(evening.value());
+        test::picture(form, 300, 100, "record-form-moment");
+        auto *line = form.findChild<QLineEdit *>();
+        line->selectAll();
+        QTest::keyClicks(line, text);
+        form.settle();
+        return session->records()->find(evening)->began;
+    };
+    CHECK(type(dateText(*Moment::parse("2026-03-12T09:45"))) == Moment::parse("2026-03-12T09:45"));
+    CHECK(type(QStringLiteral("2026-03-12 7:30")) == Moment::parse("2026-03-12T07:30"));
+    CHECK(type(QStringLiteral("yesterday 19:00")) == Moment::parse("2026-03-13T19:00"));
+    CHECK(type(QStringLiteral("yesterday")) == Moment::parse("2026-03-13"));
+}
+
 } // namespace lastrivet::ui

@@ -323,3 +323,15 @@ TEST_CASE("A quantity may have blanks between its thousands, as French spreadshe
                            "Désignation;Qté\nRivet;" + quantity + "\n")) ==
               std::vector{Fate::Wrong});
 }
+
+TEST_CASE("However many columns name no field, those that do are found")
+{
+    CsvTable table;
+    for (int i = 0; i < 50'000; ++i)
+        table.header.push_back("c" + std::to_string(i));
+    table.header.push_back("Title");
+    const auto columns = columnsByHeader(table, RecordType::Step);
+    CHECK(columns.back() == "title");
+    CHECK(std::count(columns.begin(), columns.end(), std::string()) == 50'000);
+    CHECK(doubledColumns(table, RecordType::Step).empty());
+}
