@@ -8223,15 +8223,15 @@
     </message>
     <message>
         <source>{0} cannot be read: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist nicht zu lesen: {1}.</translation>
     </message>
     <message>
         <source>{0} is not a Lastrivet project: the file is empty. If it was one, restore a backup.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist kein Lastrivet-Projekt: Die Datei ist leer. War es eines, eine Sicherung zurückholen.</translation>
     </message>
     <message>
         <source>{0} is what a Lastrivet project keeps; nothing was written. Choose another name or folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} gehört zu dem, was ein Lastrivet-Projekt aufbewahrt; nichts wurde geschrieben. Einen anderen Namen oder Ordner wählen.</translation>
     </message>
 </context>
 <context>
