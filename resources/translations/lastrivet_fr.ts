@@ -8223,15 +8223,15 @@
     </message>
     <message>
         <source>{0} cannot be read: {1}.</source>
-        <translation>{0} ne peut pas être lu : {1}.</translation>
+        <translation>{0} ne peut pas être lu&#xa0;: {1}.</translation>
     </message>
     <message>
         <source>{0} is not a Lastrivet project: the file is empty. If it was one, restore a backup.</source>
-        <translation>{0} n’est pas un projet Lastrivet : le fichier est vide. Si c’en était un, rétablissez une sauvegarde.</translation>
+        <translation>{0} n’est pas un projet Lastrivet&#xa0;: le fichier est vide. Si c’en était un, rétablissez une sauvegarde.</translation>
     </message>
     <message>
         <source>{0} is what a Lastrivet project keeps; nothing was written. Choose another name or folder.</source>
-        <translation>{0} fait partie de ce que garde un projet Lastrivet ; rien n’a été écrit. Choisissez un autre nom ou dossier.</translation>
+        <translation>{0} fait partie de ce que garde un projet Lastrivet&#xa0;; rien n’a été écrit. Choisissez un autre nom ou dossier.</translation>
     </message>
 </context>
 <context>
