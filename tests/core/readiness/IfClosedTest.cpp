@@ -12,7 +12,7 @@ namespace lastrivet::readiness {
 
 namespace {
 
-using tests::WingProject;
+using test::WingProject;
 
 /// A fin of its own, signed for on one day.
 struct Fin : WingProject {
