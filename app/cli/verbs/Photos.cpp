@@ -305,28 +305,17 @@ Outcome takeIn(const Options &options, Terminal &terminal)
     return report.failures.empty() ? Outcome::Done : Outcome::Failed;
 }
 
-/// Refuses an empty value, as of a shell's variable that is not set: without what chooses among
-/// them all photographs would be moved.
-CLI::Option &asSaid(CLI::Option &option)
-{
-    option.check(
-        [](const std::string &text) { return std::string(text.empty() ? "is empty" : ""); });
-    return option;
-}
-
 void declareTimes(CLI::App &verb, Options &options)
 {
-    asSaid(*verb.add_option("--from", options.from, "In a list: the first day or moment"))
-        .type_name("M");
-    asSaid(*verb.add_option("--until", options.until, "In a list: the last day or moment"))
-        .type_name("M");
-    asSaid(*verb.add_option(
-               "--shift", options.shift,
-               "Moves the times of the listed ones, whose camera's clock was wrong: 1h30, -6h, 2d"))
-        .type_name("LENGTH");
-    asSaid(*verb.add_option("--first-taken", options.firstTaken,
-                            "Moves them so that the first was taken then"))
-        .type_name("M");
+    verb.add_option("--from", options.from, "In a list: the first day or moment")->type_name("M");
+    verb.add_option("--until", options.until, "In a list: the last day or moment")->type_name("M");
+    verb.add_option(
+            "--shift", options.shift,
+            "Moves the times of the listed ones, whose camera's clock was wrong: 1h30, -6h, 2d")
+        ->type_name("LENGTH");
+    verb.add_option("--first-taken", options.firstTaken,
+                    "Moves them so that the first was taken then")
+        ->type_name("M");
 }
 
 } // namespace
@@ -338,9 +327,9 @@ void declarePhotos(CLI::App &program, Action &chosen)
         program, "photos",
         "Takes photographs, videos and papers in; without a FILE lists photographs", *options);
     verb.add_option("FILE", options->files, "The files; they stay where they are")->type_name("");
-    asSaid(*verb.add_option("--component", options->component,
-                            "The code of the part they show; in a list, with all that is in it"))
-        .type_name("CODE");
+    verb.add_option("--component", options->component,
+                    "The code of the part they show; in a list, with all that is in it")
+        ->type_name("CODE");
     verb.add_option("--shows", options->shows,
                     fmt::format("What they show: {}", fmt::join(Words<Shows>::list, ", ")))
         ->delimiter(',')

@@ -264,7 +264,7 @@ TEST_CASE("The parts page is shown whole, in light and in dark")
     PartsWindow window;
     window.page.showRecord({RecordType::Step, window.workshop.wires.value()});
     lightAndDark(window.page, 1120, 660, "parts");
-    CHECK(says(window.page, QStringLiteral("LW-B3 Bay 3")));
+    CHECK(says(window.page, QStringLiteral("Bay 3")));
     CHECK(window.list().model()->rowCount() == 2);
 }
 

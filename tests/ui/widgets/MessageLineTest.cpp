@@ -20,11 +20,11 @@ TEST_CASE("Work that goes on is shown, and can be stopped, when other work has c
 {
     test::theme();
     MessageLine line;
-    test::picture(line, 900, 40, "message-line");
     const auto photos = std::make_shared<Progress>(QStringLiteral("Taking in photos"));
     const auto lists = std::make_shared<Progress>(QStringLiteral("Writing lists"));
     line.follow(photos);
     line.follow(lists);
+    test::picture(line, 900, 40, "message-line");
     CHECK(test::says(line, QStringLiteral("Writing lists; 1 more at work")));
     line.forget(lists);
     CHECK(test::says(line, QStringLiteral("Taking in photos")));
