@@ -3,10 +3,12 @@
 #include "core/balance/Written.h"
 
 #include "core/balance/Units.h"
+#include "core/base/CaseFold.h"
 #include "core/base/PlainFigures.h"
 
 #include <array>
 #include <charconv>
+#include <cstddef>
 #include <optional>
 #include <string>
 
@@ -33,9 +35,7 @@ std::optional<Written> split(std::string_view text)
     const auto read = std::from_chars(begin, end, written.number, std::chars_format::fixed);
     if (read.ec != std::errc{} || !(written.number > -largest && written.number < largest))
         return std::nullopt;
-    written.unit.assign(read.ptr, end);
-    for (char &c : written.unit)
-        c = c >= 'A' && c <= 'Z' ? char(c - 'A' + 'a') : c;
+    written.unit = asciiLower({read.ptr, std::size_t(end - read.ptr)});
     if (written.unit == "lbs")
         written.unit = "lb";
     return written;

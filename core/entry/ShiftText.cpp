@@ -3,6 +3,7 @@
 #include "core/entry/ShiftText.h"
 
 #include "core/base/CaseFold.h"
+#include "core/base/Trimmed.h"
 #include "core/entry/DurationText.h"
 #include "core/entry/LineWords.h"
 
@@ -23,11 +24,6 @@ constexpr std::array<std::string_view, 9> dayWords{"d",    "day", "days", "t",  
 constexpr std::int64_t mostDays = 400 * 366;
 constexpr std::int64_t minutesPerDay = 24 * 60;
 
-void trimFront(std::string_view &text)
-{
-    text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
-}
-
 /// "2 days", "366d", "1d 2h30".
 std::optional<std::int64_t> readDays(std::string_view text)
 {
@@ -36,14 +32,14 @@ std::optional<std::int64_t> readDays(std::string_view text)
     if (error != std::errc{} || days < 0 || days > mostDays)
         return std::nullopt;
     text.remove_prefix(std::size_t(end - text.data()));
-    trimFront(text);
+    text = trimmed(text);
     const auto letters =
         std::find_if(text.begin(), text.end(), [](char c) { return c < 'a' || c > 'z'; }) -
         text.begin();
     if (!words::isOneOf(text.substr(0, std::size_t(letters)), dayWords))
         return std::nullopt;
     text.remove_prefix(std::size_t(letters));
-    trimFront(text);
+    text = trimmed(text);
     const auto rest = text.empty() ? std::optional<std::int64_t>(0) : readMinutes(text);
     if (!rest || *rest < 0 || *rest >= minutesPerDay)
         return std::nullopt;
@@ -54,15 +50,8 @@ std::optional<std::int64_t> readDays(std::string_view text)
 
 std::optional<std::int64_t> readShift(std::string_view text)
 {
-    const std::string close = folded(text);
-    std::string_view rest = close;
-    const auto trim = [&] {
-        while (rest.starts_with(' '))
-            rest.remove_prefix(1);
-        while (rest.ends_with(' '))
-            rest.remove_suffix(1);
-    };
-    trim();
+    const std::string small = folded(text);
+    std::string_view rest = trimmed(small);
     bool isBack = false;
     for (const std::string_view sign : {"+", "-", "−"}) {
         if (!rest.starts_with(sign))
@@ -71,7 +60,7 @@ std::optional<std::int64_t> readShift(std::string_view text)
         isBack = sign != "+";
         break;
     }
-    trim();
+    rest = trimmed(rest);
     // One sign is enough.
     if (rest.starts_with('-') || rest.starts_with("−"))
         return std::nullopt;

@@ -46,14 +46,6 @@ bool endsWithCode(std::string_view text)
            !isLetter(text[text.size() - length - 1]);
 }
 
-std::string upper(std::string_view code)
-{
-    std::string letters(code);
-    for (char &c : letters)
-        c = c >= 'a' && c <= 'z' ? char(c - 'a' + 'A') : c;
-    return letters;
-}
-
 bool take(std::string_view &text, std::string_view sign)
 {
     const auto place = text.find(sign);
@@ -69,12 +61,12 @@ std::string takeCurrency(std::string_view &text, std::string_view usual)
 {
     constexpr std::size_t length = 3;
     if (startsWithCode(text)) {
-        const auto code = upper(text.substr(0, length));
+        const auto code = asciiUpper(text.substr(0, length));
         text = trimmed(text.substr(length));
         return code;
     }
     if (endsWithCode(text)) {
-        const auto code = upper(text.substr(text.size() - length));
+        const auto code = asciiUpper(text.substr(text.size() - length));
         text = trimmed(text.substr(0, text.size() - length));
         return code;
     }
@@ -87,7 +79,7 @@ std::string takeCurrency(std::string_view &text, std::string_view usual)
     // There are many dollars: which ones, the project knows.
     if (usual.ends_with('D'))
         take(text, "$");
-    return upper(trimmed(usual));
+    return asciiUpper(trimmed(usual));
 }
 
 /// With one kind of space and one of apostrophe.
@@ -316,7 +308,7 @@ Result<Money, Message> readMoney(std::string_view text, std::string_view usual, 
     auto figures = figuresIn(rest, decimals, sign);
     if (!figures)
         return Message{"“{0}” is no amount; write it like 12.50.", {written}};
-    if (!isCurrency(currency) && currency != upper(trimmed(usual)))
+    if (!isCurrency(currency) && currency != asciiUpper(trimmed(usual)))
         return Message{"“{0}”: {1} is the code of no currency.", {written, currency}};
     if (currency.empty())
         return Message{"“{0}” names no currency; write it behind, in three letters.", {written}};
