@@ -8,6 +8,7 @@
 #include <catch2/catch.hpp>
 
 #include <chrono>
+#include <cstdint>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -101,6 +102,21 @@ struct TwoCopies {
                 FAIL_CHECK(finding.text);
         }
     }
+    /// Both rename the wing, and each decides in a copy of their own, Kim later. Answers the
+    /// conflict's id.
+    std::int64_t decideEach(ConflictDecision ofRobin, ConflictDecision ofKim)
+    {
+        rename(robin, "Port wing");
+        rename(kim(), "Left wing");
+        mergeBoth();
+        const auto id = robin->conflicts().front().id;
+        later(robin);
+        REQUIRE(robin->decide(id, ofRobin));
+        later(kim());
+        REQUIRE(kim()->decide(id, ofKim));
+        return id;
+    }
+
     const Component &wingOf(ProjectCopy &copy) { return *copy->records()->components.find(wing); }
 
 private:

@@ -91,14 +91,7 @@ namespace {
 /// Both take each other's names in, and each decides otherwise; then they merge again.
 std::int64_t decideDifferently(TwoCopies &two, ConflictDecision ofRobin, ConflictDecision ofKim)
 {
-    two.rename(two.robin, "Port wing");
-    two.rename(two.kim(), "Left wing");
-    two.mergeBoth();
-    const auto id = two.robin->conflicts().front().id;
-    two.later(two.robin);
-    REQUIRE(two.robin->decide(id, ofRobin));
-    two.later(two.kim());
-    REQUIRE(two.kim()->decide(id, ofKim));
+    const auto id = two.decideEach(ofRobin, ofKim);
     two.mergeBoth();
     return id;
 }
@@ -160,14 +153,7 @@ TEST_CASE("Two who decided alike have nothing more to decide")
 TEST_CASE("Whoever decided first and takes that back leaves the other's word")
 {
     TwoCopies two;
-    two.rename(two.robin, "Port wing");
-    two.rename(two.kim(), "Left wing");
-    two.mergeBoth();
-    const auto id = two.robin->conflicts().front().id;
-    two.later(two.robin);
-    REQUIRE(two.robin->decide(id, ConflictDecision::Taken));
-    two.later(two.kim());
-    REQUIRE(two.kim()->decide(id, ConflictDecision::Kept));
+    two.decideEach(ConflictDecision::Taken, ConflictDecision::Kept);
     two.later(two.robin);
     REQUIRE(two.robin->undo());
     two.mergeBoth();

@@ -14,14 +14,7 @@ TEST_CASE("Whoever overruled a decision and takes that back leaves the one that 
     const bool isTakenFirst = GENERATE(false, true);
     const auto first = isTakenFirst ? ConflictDecision::Taken : ConflictDecision::Kept;
     const auto second = isTakenFirst ? ConflictDecision::Kept : ConflictDecision::Taken;
-    two.rename(two.robin, "Port wing");
-    two.rename(two.kim(), "Left wing");
-    two.mergeBoth();
-    const auto id = two.robin->conflicts().front().id;
-    two.later(two.robin);
-    REQUIRE(two.robin->decide(id, first));
-    two.later(two.kim());
-    REQUIRE(two.kim()->decide(id, second));
+    two.decideEach(first, second);
     two.later(two.kim());
     REQUIRE(two.kim()->undo());
     two.mergeBoth();
@@ -35,14 +28,7 @@ TEST_CASE("Whoever overruled a decision and takes that back leaves the one that 
 TEST_CASE("Whoever kept what stands, was overruled, and takes that back has nothing to decide")
 {
     TwoCopies two;
-    two.rename(two.robin, "Port wing");
-    two.rename(two.kim(), "Left wing");
-    two.mergeBoth();
-    const auto id = two.robin->conflicts().front().id;
-    two.later(two.robin);
-    REQUIRE(two.robin->decide(id, ConflictDecision::Kept));
-    two.later(two.kim());
-    REQUIRE(two.kim()->decide(id, ConflictDecision::Taken));
+    two.decideEach(ConflictDecision::Kept, ConflictDecision::Taken);
     two.later(two.robin);
     REQUIRE(two.robin->undo());
     two.mergeBoth();
