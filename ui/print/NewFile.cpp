@@ -68,6 +68,19 @@ void NewFile::write(const unsigned char *bytes, std::size_t count)
     }
 }
 
+void NewFile::overwrite(std::uint64_t offset, std::string_view text)
+{
+    while (!text.empty()) {
+        const ssize_t written = pwrite(m_descriptor, text.data(), text.size(), off_t(offset));
+        if (written < 0 && errno == EINTR)
+            continue;
+        if (written < 0)
+            fail(errno);
+        offset += std::uint64_t(written);
+        text.remove_prefix(std::size_t(written));
+    }
+}
+
 void NewFile::finish()
 {
     // Temporary files are for their owner alone; a finished document follows the person's habit.

@@ -3,8 +3,10 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <filesystem>
 #include <string>
+#include <string_view>
 
 namespace lastrivet::print {
 
@@ -21,6 +23,8 @@ public:
     NewFile &operator=(const NewFile &) = delete;
 
     void write(const unsigned char *bytes, std::size_t count);
+    /// Puts `text` in place of as many bytes that were written from `offset` on.
+    void overwrite(std::uint64_t offset, std::string_view text);
     /// Makes it durable and gives it its name, in place of an older file there.
     void finish();
 

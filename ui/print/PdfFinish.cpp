@@ -3,6 +3,7 @@
 #include "ui/print/PdfFinish.h"
 
 #include "core/base/Error.h"
+#include "core/base/Sha256.h"
 #include "ui/print/NewFile.h"
 #include "ui/print/Pages.h"
 #include "ui/print/PdfNavigation.h"
@@ -17,7 +18,9 @@
 #include <qpdf/QPDFWriter.hh>
 
 #include <array>
+#include <cstdint>
 #include <fstream>
+#include <string_view>
 #include <utility>
 
 namespace lastrivet::print {
@@ -26,7 +29,12 @@ namespace {
 
 using Handle = QPDFObjectHandle;
 
-/// Takes what the writer of the document gives, into the new file.
+/// What QPDF writes as the document's identifier when it is asked for a fixed one.
+constexpr std::string_view fixedIdentifier = "<31415926535897932384626433832795>";
+
+/// Takes what the writer of the document gives, into the new file, and then puts a sum of all of it
+/// in place of the fixed identifier. QPDF's own deterministic identifier is a sum, too, by MD5,
+/// which with many photographs takes longer than the writing.
 class IntoFile final : public Pipeline {
 public:
     explicit IntoFile(NewFile &file)
@@ -34,11 +42,28 @@ public:
         , m_file(file)
     {
     }
-    void write(const unsigned char *bytes, size_t count) override { m_file.write(bytes, count); }
+    void write(const unsigned char *bytes, size_t count) override
+    {
+        if (std::string_view(reinterpret_cast<const char *>(bytes), count) == fixedIdentifier)
+            m_identifiers.push_back(m_written);
+        m_sum.add({bytes, count});
+        m_file.write(bytes, count);
+        m_written += count;
+    }
     void finish() override {}
+    /// To be called once, after everything is written.
+    void identify()
+    {
+        const std::string sum = hex(m_sum.digest()).substr(0, fixedIdentifier.size() - 2);
+        for (const std::uint64_t at : m_identifiers)
+            m_file.overwrite(at, "<" + sum + ">");
+    }
 
 private:
     NewFile &m_file;
+    Sha256 m_sum;
+    std::uint64_t m_written = 0;
+    std::vector<std::uint64_t> m_identifiers;
 };
 
 /// Gives the bytes of a file at the time of writing, so that memory holds one block of one picture.
@@ -152,9 +177,10 @@ void write(QPDF &pdf, const std::filesystem::path &place, const OnPercent &onPer
     writer.setOutputPipeline(&pipeline);
     writer.setStreamDataMode(qpdf_s_preserve);
     writer.setObjectStreamMode(qpdf_o_generate);
-    writer.setDeterministicID(true);
+    writer.setStaticID(true);
     writer.registerProgressReporter(std::make_shared<Tell>(onPercent));
     writer.write();
+    pipeline.identify();
     file.finish();
 }
 
