@@ -20,6 +20,7 @@ namespace {
 
 /// Letters of a line that can still be read.
 constexpr int leastLine = 16;
+constexpr int roomBehindLabel = 12;
 
 } // namespace
 
@@ -31,7 +32,9 @@ RecordForm::RecordForm(Session &session, RecordType type, const std::vector<Row>
 {
     auto *layout = new QFormLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setHorizontalSpacing(12);
+    // The labels hold the room between: rows that wrap are chosen by Qt without it, and the fields
+    // beside the longest label would reach beyond the form.
+    layout->setHorizontalSpacing(0);
     layout->setVerticalSpacing(6);
     layout->setRowWrapPolicy(QFormLayout::WrapLongRows);
     layout->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
@@ -50,6 +53,7 @@ void RecordForm::addRow(QFormLayout *layout, const Row &row)
     auto *label = new QLabel(title, this);
     label->setBuddy(editor);
     label->setMargin(4);
+    label->setContentsMargins(0, 0, roomBehindLabel, 0);
     QWidget *input = editor->focusProxy() ? editor->focusProxy() : editor;
     input->setAccessibleName(title);
     // Where there is no room for this beside the longest label, the line goes below its own.

@@ -12,6 +12,7 @@
 #include "ui/parts/SectionList.h"
 #include "ui/parts/SectionModel.h"
 #include "ui/parts/StepPicture.h"
+#include "ui/widgets/RecordForm.h"
 
 #include <QApplication>
 #include <QFile>
@@ -193,6 +194,30 @@ TEST_CASE("A list that is too narrow leaves out what its form tells as well, and
     QCoreApplication::processEvents();
     CHECK_FALSE(isScrolled());
     CHECK_FALSE(list.isColumnHidden(Hardware));
+}
+
+TEST_CASE("The fields of a record that stand beside something else are not cut off")
+{
+    PartsWindow window;
+    Id<Fastener> bolt;
+    window.session->change(QStringLiteral("Bolt"), [&](Edit &edit) {
+        Fastener fastener;
+        fastener.component_id = window.workshop.bay;
+        fastener.place = "Right strut fitting, upper bolt";
+        bolt = edit.put(fastener);
+    });
+    window.page.resize(1100, 680);
+    window.show({RecordType::Fastener, bolt.value()});
+    QCoreApplication::processEvents();
+    const auto forms = window.page.findChildren<ui::RecordForm *>();
+    const auto isSeen = [](const QWidget *each) { return each->isVisible(); };
+    REQUIRE(std::ranges::count_if(forms, isSeen) == 1);
+    const ui::RecordForm &form = **std::ranges::find_if(forms, isSeen);
+    const QWidget &seen = *form.parentWidget()->parentWidget();
+    for (const QLineEdit *line : form.findChildren<QLineEdit *>()) {
+        CAPTURE(line->accessibleName().toStdString());
+        CHECK(line->mapTo(&seen, QPoint(line->width(), 0)).x() <= seen.width());
+    }
 }
 
 TEST_CASE("Steps are dragged within their part; another part's place is refused")
