@@ -14,7 +14,6 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QRegularExpression>
 
 #include <algorithm>
 #include <fstream>
@@ -75,18 +74,6 @@ std::vector<packet::Photo> photos(int count)
 std::size_t filesIn(const std::filesystem::path &folder)
 {
     return std::size_t(std::distance(std::filesystem::directory_iterator(folder), {}));
-}
-
-/// The two parts of the document's identifier, each as hex digits in angle brackets.
-QStringList identifierOf(const std::filesystem::path &pdf)
-{
-    const QString trailer =
-        PrintedFolder::run(QStringLiteral("qpdf"),
-                           {QStringLiteral("--show-object=trailer"), named(pdf)})
-            .output;
-    static const QRegularExpression identifier(
-        QStringLiteral("/ID \\[ (<[0-9a-f]{32}>) (<[0-9a-f]{32}>) \\]"));
-    return identifier.match(trailer).capturedTexts().mid(1);
 }
 
 } // namespace
@@ -221,19 +208,6 @@ TEST_CASE("Prints where the environment says", "[.in-another-process]")
     const PrintedFolder folder;
     const QString target = qEnvironmentVariable("LASTRIVET_TEST_PRINT");
     REQUIRE(QFile::copy(named(folder.print(wingPacket())), target));
-}
-
-TEST_CASE("Each document has an identifier of its own")
-{
-    const PrintedFolder folder;
-    packet::Packet packet = wingPacket();
-    const QStringList first = identifierOf(folder.print(packet, {}, "first.pdf"));
-    REQUIRE(first.size() == 2);
-    CHECK(first[0] == first[1]);
-    packet.as_of = *packet.as_of.plusDays(1);
-    const QStringList second = identifierOf(folder.print(packet, {}, "second.pdf"));
-    REQUIRE(second.size() == 2);
-    CHECK(first[0] != second[0]);
 }
 
 TEST_CASE("Every run of the program gives the same packet the same bytes")
