@@ -32,6 +32,8 @@ void writeJson(const backup::Report &report, std::ostream &out)
     writeNames(json, "unreadable", report.unreadable);
     writeNames(json, "altered", report.altered);
     writeNames(json, "damaged", report.damaged);
+    json.member("damaged_database", report.damaged_database);
+    writeNames(json, "set_aside", report.set_aside);
     json.member("journal_hash", report.journal_hash);
     json.member("same_disk", report.is_same_disk);
     json.endObject();
@@ -51,6 +53,13 @@ void tell(const backup::Report &report, bool asJson, Terminal &terminal)
     complainOf(report.unreadable, "could not be read, so not copied.", terminal);
     complainOf(report.altered, "no longer what was taken in.", terminal);
     complainOf(report.damaged, "was damaged in the earlier backup.", terminal);
+    if (!report.damaged_database.empty())
+        terminal.complain(
+            fmt::format("The database of the earlier backup was damaged; it is kept "
+                        "as {}.",
+                        onOneLine((report.place / report.damaged_database).string())));
+    complainOf(report.set_aside, "lay in the damaged backup, and is kept under this name.",
+               terminal);
     if (asJson) {
         writeJson(report, terminal.out());
         terminal.out() << '\n';

@@ -66,10 +66,15 @@ struct Copying {
         const Records records = storage::RecordReader(copied.sql()).readAll();
         const auto list = which == Which::AllFiles ? allFiles(records, files)
                                                    : namedFiles(records, copied, files);
-        if (!copyFiles(list, files, to, reading, report, onProgress))
+        // A disk that damaged the database may have damaged anything.
+        const bool isSuspect = place.isDamaged();
+        if (!copyFiles(list, files, to, isSuspect ? Reading::EveryFile : reading,
+                       isSuspect ? Differing::SetAside : Differing::Replace, report, onProgress))
             return false;
         report.journal_hash = storage::Journal(copied).newestHash();
-        place.settle(brought);
+        const fs::path damaged = place.settle(brought);
+        if (!damaged.empty())
+            report.damaged_database = damaged.lexically_relative(to).generic_string();
         return true;
     }
 };

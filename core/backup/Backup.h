@@ -42,6 +42,12 @@ struct Report {
     std::vector<std::string> altered;
     /// Files that an earlier backup had and that no longer read back right; copied again.
     std::vector<std::string> damaged;
+    /// Where in the backup's folder its earlier database is kept now, which was damaged; empty when
+    /// it was not.
+    std::string damaged_database;
+    /// Files that lay beside such a database and held something else than the project's: kept under
+    /// these names.
+    std::vector<std::string> set_aside;
     /// The newest journal row's hash, 64 hex digits.
     std::string journal_hash;
     /// True when the copy is on the disk of the original, and would be lost with it.
@@ -54,7 +60,9 @@ struct Report {
 /// Copies a project with all its files into `shelf / <name of the project's folder>`, only what is
 /// new since the last time; each new file is read back from the disk and its hash compared. The
 /// database comes last, in place of the one before, which stays among the copies in `backups`: so
-/// the backup is a whole one at any moment, the last or the new.
+/// the backup is a whole one at any moment, the last or the new. Where the one before is damaged,
+/// all files are read back, and what is not the project's own is kept under another name, the
+/// database among the copies.
 ///
 /// `shelf` has to be there; it may be the place of an earlier backup itself. May run beside a
 /// program that writes to the project, on any thread. Empty when `onProgress` ended it.

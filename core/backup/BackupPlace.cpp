@@ -5,8 +5,10 @@
 #include "core/base/Error.h"
 #include "core/base/Tongue.h"
 #include "core/storage/DatabaseCopies.h"
+#include "core/storage/Integrity.h"
 #include "core/storage/Journal.h"
 #include "core/storage/Opening.h"
+#include "core/storage/Schema.h"
 
 #include <date/date.h>
 #include <fmt/chrono.h>
@@ -14,6 +16,9 @@
 #include <sys/stat.h>
 
 #include <algorithm>
+#include <optional>
+#include <string>
+#include <vector>
 
 namespace lastrivet::backup {
 
@@ -33,10 +38,99 @@ std::vector<std::string> chainOf(Database &database)
     return hashes;
 }
 
+using Chain = std::vector<std::string>;
+
+/// The chain of the database there; nothing when it is damaged.
+std::optional<Chain> chainAt(const storage::ProjectFolder &folder, Time now)
+{
+    // The project is another place, of which the sentence must not be taken to speak.
+    return storage::withFaultsAt(folder.root(), [&]() -> std::optional<Chain> {
+        try {
+            return storage::withFaults([&] {
+                const auto kept = storage::openDatabase(folder, true, now);
+                return chainOf(*kept.database);
+            });
+        } catch (const storage::NotReadHere &) {
+            throw;
+        } catch (const UnreadableInput &) {
+            return std::nullopt;
+        }
+    });
+}
+
+/// The chain of the newest database copy there that can be read, if there is one.
+std::optional<Chain> chainOfCopies(const storage::ProjectFolder &folder)
+{
+    for (const auto &copy : storage::databaseCopies(folder.backups())) {
+        try {
+            return storage::withFaults([&] {
+                Database kept(copy.file, Database::Access::Immutable,
+                              Database::Safety::RollbackJournal);
+                return chainOf(kept);
+            });
+        } catch (const Fault &) {
+            continue;
+        }
+    }
+    return std::nullopt;
+}
+
+[[noreturn]] void refuseStranger(const storage::ProjectFolder &folder)
+{
+    throw NotWritable(Message{"{0} is there already and is no backup of this project.",
+                              {folder.root().string()}});
+}
+
+/// Refuses what a project with the chain `ours` does not go on from.
+void requireBefore(const Chain &theirs, const Chain &ours, const storage::ProjectFolder &folder)
+{
+    const std::string place = folder.root().string();
+    if (theirs.empty() || ours.empty() || theirs.front() != ours.front())
+        throw NotWritable(Message{"{0} holds another project; nothing was changed.", {place}});
+    if (theirs.size() > ours.size() || !std::equal(theirs.begin(), theirs.end(), ours.begin()))
+        throw NotWritable(Message{"{0} has changes that this project has not; they would be lost, "
+                                  "so nothing was changed. Choose another folder.",
+                                  {place}});
+}
+
+bool hasDamage(const fs::path &database)
+{
+    try {
+        return storage::withFaults([&] {
+            const Database read(database, Database::Access::ReadOnly,
+                                Database::Safety::RollbackJournal);
+            return !storage::damagesOf(read).empty();
+        });
+    } catch (const UnreadableInput &) {
+        return true;
+    }
+}
+
 Time lastWritten(const fs::path &file)
 {
     return std::chrono::floor<std::chrono::milliseconds>(
         std::chrono::file_clock::to_sys(fs::last_write_time(file)));
+}
+
+/// Moves a damaged database among the copies, with the logs that belong to it.
+fs::path setAside(const storage::ProjectFolder &folder)
+{
+    const auto made = std::chrono::floor<std::chrono::seconds>(lastWritten(folder.database()));
+    const std::string stamp =
+        fmt::format("{:%Y%m%dT%H%M%S}Z", fmt::gmtime(std::chrono::system_clock::to_time_t(made)));
+    fs::create_directories(folder.backups());
+    fs::path kept;
+    for (int number = 1; kept.empty() || fs::exists(kept); ++number)
+        kept = folder.backups() / fmt::format("records-damaged-{}-{}.db", stamp, number);
+    const std::string database = folder.database().string();
+    // The logs go first: left behind, they would be taken for those of the new database.
+    for (const std::string suffix : {"-wal", "-journal", ""}) {
+        if (fs::exists(database + suffix))
+            fs::rename(database + suffix, kept.string() + suffix);
+    }
+    fs::remove(database + "-shm");
+    storage::syncFolder(folder.backups());
+    return kept;
 }
 
 } // namespace
@@ -53,30 +147,26 @@ BackupPlace::~BackupPlace()
         fs::remove(m_folder.root() / broughtName, none);
 }
 
-void BackupPlace::requireOwn(Database &project, Time now) const
+void BackupPlace::requireOwn(Database &project, Time now)
 {
     if (!fs::exists(m_folder.root()))
         return;
-    const std::string place = m_folder.root().string();
     if (!fs::exists(m_folder.database())) {
         // An interrupted first backup has no database yet.
         if (!fs::is_empty(m_folder.root()) && !fs::exists(m_folder.lock()))
-            throw NotWritable(
-                Message{"{0} is there already and is no backup of this project.", {place}});
+            refuseStranger(m_folder);
         return;
     }
-    const auto ours = chainOf(project);
-    // The project is another place, of which the sentence must not be taken to speak.
-    const auto theirs = storage::withFaultsAt(m_folder.root(), [&] {
-        const auto kept = storage::openDatabase(m_folder, true, now);
-        return chainOf(*kept.database);
-    });
-    if (theirs.empty() || ours.empty() || theirs.front() != ours.front())
-        throw NotWritable(Message{"{0} holds another project; nothing was changed.", {place}});
-    if (theirs.size() > ours.size() || !std::equal(theirs.begin(), theirs.end(), ours.begin()))
-        throw NotWritable(Message{"{0} has changes that this project has not; they would be lost, "
-                                  "so nothing was changed. Choose another folder.",
-                                  {place}});
+    auto theirs = chainAt(m_folder, now);
+    m_isDamaged = !theirs;
+    if (!theirs) {
+        // Every backup has these; a file of the name alone may be anybody's.
+        if (!fs::exists(m_folder.lock()) && !fs::exists(m_folder.readMe()))
+            refuseStranger(m_folder);
+        theirs = chainOfCopies(m_folder);
+    }
+    if (theirs)
+        requireBefore(*theirs, chainOf(project), m_folder);
 }
 
 void BackupPlace::take(std::string_view projectName, Time now)
@@ -97,16 +187,33 @@ fs::path BackupPlace::bring(Database &database) const
     return brought;
 }
 
-void BackupPlace::settle(const fs::path &brought) const
+bool BackupPlace::keepBefore() const
 {
-    if (fs::exists(m_folder.database())) {
-        const Time made = lastWritten(m_folder.database());
-        Database before(m_folder.database(), Database::Access::ReadWrite,
-                        Database::Safety::RollbackJournal);
-        storage::addDatabaseCopy(before, m_folder.backups(), made);
+    if (m_isDamaged)
+        return false;
+    try {
+        storage::withFaults([&] {
+            const Time made = lastWritten(m_folder.database());
+            Database before(m_folder.database(), Database::Access::ReadWrite,
+                            Database::Safety::RollbackJournal);
+            storage::addDatabaseCopy(before, m_folder.backups(), made);
+        });
+        return true;
+    } catch (const Fault &) {
+        if (!hasDamage(m_folder.database()))
+            throw;
+        return false;
     }
+}
+
+fs::path BackupPlace::settle(const fs::path &brought) const
+{
+    fs::path kept;
+    if (fs::exists(m_folder.database()) && !keepBefore())
+        kept = setAside(m_folder);
     fs::rename(brought, m_folder.database());
     storage::syncFolder(m_folder.root());
+    return kept;
 }
 
 Message BackupPlace::whatStays(const Report &report) const
@@ -119,8 +226,9 @@ Message BackupPlace::whatStays(const Report &report) const
             fmt::gmtime(std::chrono::system_clock::to_time_t(
                 std::chrono::floor<std::chrono::seconds>(std::chrono::file_clock::to_sys(made)))));
     };
-    const std::string before = none ? nested({"There is no whole backup yet", {}})
-                                    : nested({"The backup of {0} stays as it was", {day()}});
+    const std::string before = none || m_isDamaged
+                                   ? nested({"There is no whole backup yet", {}})
+                                   : nested({"The backup of {0} stays as it was", {day()}});
     if (report.files_copied == 1)
         return {"{0}, and 1 file copied so far will not be copied again.", {before}};
     return {"{0}, and {1} files copied so far will not be copied again.",

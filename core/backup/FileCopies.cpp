@@ -9,6 +9,7 @@
 #include "core/evidence/files/NewFile.h"
 
 #include <fcntl.h>
+#include <fmt/format.h>
 
 #include <memory>
 #include <numeric>
@@ -44,10 +45,11 @@ void forgetCached(const fs::path &file)
 /// Copies one file after the other, and keeps count.
 class Copying {
 public:
-    Copying(const fs::path &from, const fs::path &to, Report &report, const OnProgress &onProgress,
-            std::uint64_t bytes)
+    Copying(const fs::path &from, const fs::path &to, Differing differing, Report &report,
+            const OnProgress &onProgress, std::uint64_t bytes)
         : m_from(from)
         , m_to(to)
+        , m_differing(differing)
         , m_report(report)
         , m_onProgress(onProgress)
         , m_progress{0, bytes}
@@ -153,11 +155,27 @@ private:
                 Message{"{0} does not read back as it was written; the disk may be failing.",
                         {target.string()}});
         atTarget([&] {
+            if (m_differing == Differing::SetAside)
+                setAside(file, target);
             copy->publishOver(target.filename().string());
             evidence::settleFolder(target.parent_path());
         });
         ++m_report.files_copied;
         m_report.bytes_copied += source.size();
+    }
+
+    /// Gives what lies there a name that nothing has.
+    void setAside(const ProjectFile &file, const fs::path &target)
+    {
+        if (!fs::exists(fs::symlink_status(target)))
+            return;
+        fs::path kept;
+        for (int number = 1; kept.empty() || fs::exists(fs::symlink_status(kept)); ++number)
+            kept = target.parent_path() / fmt::format("{}-set-aside-{}{}", target.stem().string(),
+                                                      number, target.extension().string());
+        fs::rename(target, kept);
+        m_report.set_aside.push_back(
+            (fs::path(file.name).parent_path() / kept.filename()).generic_string());
     }
 
     /// Whether an earlier backup has what the project has lost.
@@ -176,6 +194,7 @@ private:
 
     const fs::path &m_from;
     const fs::path &m_to;
+    Differing m_differing;
     Report &m_report;
     const OnProgress &m_onProgress;
     CopyProgress m_progress;
@@ -184,13 +203,13 @@ private:
 } // namespace
 
 bool copyFiles(const std::vector<ProjectFile> &files, const fs::path &from, const fs::path &to,
-               Reading reading, Report &report, const OnProgress &onProgress)
+               Reading reading, Differing differing, Report &report, const OnProgress &onProgress)
 {
     const auto bytes = std::accumulate(
         files.begin(), files.end(), std::uint64_t{0},
         [](std::uint64_t sum, const ProjectFile &file) { return sum + file.bytes; });
     evidence::sweepLeftovers(to);
-    Copying copying(from, to, report, onProgress, bytes);
+    Copying copying(from, to, differing, report, onProgress, bytes);
     try {
         for (const ProjectFile &file : files)
             copying.copy(file, reading);

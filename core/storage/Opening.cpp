@@ -75,7 +75,7 @@ void copyWithLogs(const fs::path &database, const fs::path &to)
         if (stateOf(database) == before)
             return;
     }
-    throw UnreadableInput("Another program keeps writing to the project; it could not be copied.");
+    throw NotReadHere("Another program keeps writing to the project; it could not be copied.");
 }
 
 std::unique_ptr<Database> openCopy(Opening &opening, const fs::path &of, Time now)

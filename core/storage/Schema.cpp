@@ -67,8 +67,7 @@ std::optional<Header> findHeader(const std::filesystem::path &path)
 
 [[noreturn]] void refuseUnreadable(const std::filesystem::path &place, const std::error_code &why)
 {
-    throw UnreadableInput(Message{"{0} cannot be read: {1}.", {place.string(), why.message()}},
-                          place);
+    throw NotReadHere(Message{"{0} cannot be read: {1}.", {place.string(), why.message()}}, place);
 }
 
 /// A file that may not be read, or that lost its content, may well be a project: it is not told as
@@ -91,9 +90,9 @@ Header readHeader(const std::filesystem::path &file)
 
 [[noreturn]] void refuseNewer(std::int64_t schema)
 {
-    throw UnreadableInput(Message{"The project was written by a newer Lastrivet (schema {0}; this "
-                                  "one knows {1}). It was left as it is.",
-                                  {std::to_string(schema), std::to_string(newestSchema())}});
+    throw NotReadHere(Message{"The project was written by a newer Lastrivet (schema {0}; this "
+                              "one knows {1}). It was left as it is.",
+                              {std::to_string(schema), std::to_string(newestSchema())}});
 }
 
 } // namespace
@@ -121,14 +120,14 @@ void requireProject(const std::filesystem::path &folder, const std::filesystem::
     if (!std::filesystem::status_known(status))
         refuseUnreadable(folder, error);
     if (!std::filesystem::is_regular_file(status)) {
-        throw UnreadableInput(
+        throw NotReadHere(
             Message{"{0} is not a Lastrivet project: it has no records.db.", {folder.string()}},
             folder);
     }
     const auto header = readHeader(database);
     if (number(header, applicationAt) != std::uint32_t(applicationId))
-        throw UnreadableInput(Message{"{0} is not a Lastrivet project.", {database.string()}},
-                              database);
+        throw NotReadHere(Message{"{0} is not a Lastrivet project.", {database.string()}},
+                          database);
     if (number(header, schemaAt) > std::uint32_t(newestSchema()))
         refuseNewer(number(header, schemaAt));
 }

@@ -14414,6 +14414,10 @@
         <source>This project is to read only: what was chosen for its backups is not kept.</source>
         <translation>Dieses Projekt ist nur zum Lesen: Was für seine Sicherungen gewählt wurde, wird nicht behalten.</translation>
     </message>
+    <message>
+        <source>The database of the earlier backup was damaged; it is kept there as %1.</source>
+        <translation>Die Datenbank der früheren Sicherung war beschädigt; sie ist dort als %1 aufbewahrt.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupNotice</name>

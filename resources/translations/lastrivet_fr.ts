@@ -14414,6 +14414,10 @@
         <source>This project is to read only: what was chosen for its backups is not kept.</source>
         <translation>Ce projet est en lecture seule&#xa0;: ce qui a été choisi pour ses sauvegardes n’est pas conservé.</translation>
     </message>
+    <message>
+        <source>The database of the earlier backup was damaged; it is kept there as %1.</source>
+        <translation>La base de données de la sauvegarde précédente était endommagée&#xa0;; elle y est conservée sous %1.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupNotice</name>

@@ -69,9 +69,37 @@ class Backup(BackupTest):
 
     def test_of_a_project_does_not_blame_it_for_a_backup_that_cannot_be_read(self):
         self.back_up()
-        (self.place / "records.db").write_bytes(b"no database at all " * 500)
+        database = self.place / "records.db"
+        database.write_bytes(database.read_bytes().replace(b"LRvt", b"Else", 1))
         answer = self.refused(3, "backup", self.project, "--to", self.shelf, says=str(self.place))
         self.assertNotIn(f"{self.project}: ", answer.err)
+
+    def test_over_one_with_a_damaged_database_is_made_and_keeps_that(self):
+        self.back_up()
+        database = self.place / "records.db"
+        for left in (database.read_bytes()[:-5000], b"", b"no database at all " * 500):
+            database.write_bytes(left)
+            answer = self.run_program("backup", self.project, "--to", self.shelf, "--json")
+            self.assertEqual(answer.code, 0)
+            kept = answer.json()["damaged_database"]
+            self.assertEqual((self.place / kept).read_bytes(), left)
+            self.assertEqual(answer.json()["set_aside"], [])
+            self.assertIn(f"is kept as {self.place / kept}.", answer.err)
+            self.ask("verify", self.place)
+        self.assertEqual(len(list((self.place / "backups").glob("records-damaged-*.db"))), 3)
+        self.assertEqual(self.back_up()["damaged_database"], "")
+
+    def test_over_a_damaged_one_loses_no_file_that_lay_there(self):
+        self.back_up()
+        (self.place / "records.db").write_bytes(b"")
+        (self.place / "documents/sketch.pdf").write_bytes(b"a sketch of somebody else")
+        answer = self.run_program("backup", self.project, "--to", self.shelf, "--json")
+        report = answer.json()
+        self.assertEqual(answer.code, 0)
+        self.assertEqual(report["set_aside"], ["documents/sketch-set-aside-1.pdf"])
+        self.assertEqual((self.place / report["set_aside"][0]).read_bytes(),
+                         b"a sketch of somebody else")
+        self.assertEqual((self.place / "documents/sketch.pdf").read_bytes(), SKETCH)
 
     def test_copies_only_what_is_new_and_keeps_the_state_before(self):
         self.back_up()

@@ -156,6 +156,10 @@ void BackupKeeper::finish(const backup::Report &report, backup::Time now)
     Q_EMIT changed();
     const auto lost = report.missing.size() + report.unreadable.size() + report.altered.size();
     QString words = tr("Backed up and read back: %n new files.", nullptr, int(report.files_copied));
+    if (!report.damaged_database.empty())
+        words += QLatin1Char(' ') + tr("The database of the earlier backup was damaged; it is kept "
+                                       "there as %1.")
+                                        .arg(toQt(report.damaged_database));
     if (report.is_same_disk)
         words += QLatin1Char(' ') + tr("The backup lies on the disk of the project, and would be "
                                        "lost with it.");
@@ -167,7 +171,7 @@ void BackupKeeper::finish(const backup::Report &report, backup::Time now)
                  tr("%n files are missing or no longer what was taken in; “Verify records "
                     "and files” names them.",
                     nullptr, int(lost));
-    if (isNoted && lost == 0)
+    if (isNoted && lost == 0 && report.damaged_database.empty())
         m_session.say(words);
     else
         m_session.complain(words);
