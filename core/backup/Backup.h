@@ -22,8 +22,15 @@ struct CopyProgress {
 /// False ends the copying.
 using OnProgress = std::function<bool(const CopyProgress &)>;
 
-/// Which files are read back: those copied now, or also those that an earlier backup copied.
-enum class Reading { NewFiles, EveryFile };
+/// Which files are read and compared with their hashes. Always those copied now, and originals that
+/// were written to since the earlier backup copied them.
+enum class Reading {
+    NewFiles,
+    /// All originals too, so that one that was damaged is told while the backup has it whole.
+    Originals,
+    /// The copies of earlier backups as well.
+    EveryFile
+};
 
 /// What was copied, read back and found as it should be.
 struct Report {
@@ -35,7 +42,7 @@ struct Report {
     std::uint64_t bytes_copied = 0;
     /// Names of files that the records speak of and that are neither in the project nor here.
     std::vector<std::string> missing;
-    /// Files that could not be read, or would lie outside the folder.
+    /// Files of the project that could not be read, or would lie outside the folder.
     std::vector<std::string> unreadable;
     /// Files that are no longer what was taken in; copied as they are, unless the backup has them
     /// as they were.
@@ -62,7 +69,8 @@ struct Report {
 /// database comes last, in place of the one before, which stays among the copies in `backups`: so
 /// the backup is a whole one at any moment, the last or the new. Where the one before is damaged,
 /// all files are read back, and what is not the project's own is kept under another name, the
-/// database among the copies.
+/// database among the copies. A file that an earlier backup has as it was taken in is never
+/// replaced by what became of it.
 ///
 /// `shelf` has to be there; it may be the place of an earlier backup itself. May run beside a
 /// program that writes to the project, on any thread. Empty when `onProgress` ended it.

@@ -11,9 +11,12 @@
 #include <fcntl.h>
 #include <fmt/format.h>
 
+#include <cstdint>
 #include <memory>
 #include <numeric>
 #include <optional>
+#include <span>
+#include <system_error>
 
 namespace lastrivet::backup {
 
@@ -64,7 +67,7 @@ public:
         if (!target)
             m_report.unreadable.push_back(file.name);
         else if (isKept(file, source, *target, reading))
-            ++m_report.files_kept;
+            keep(file, source, *target, reading);
         else
             take(file, source, *target);
         m_progress.bytes_done = before;
@@ -98,10 +101,43 @@ private:
         // What no record knows may change and keep its size.
         if (file.sha256.empty())
             return source && isSame(*source, target);
-        if (reading == Reading::NewFiles || sumAt(target) == file.sha256)
+        if (reading != Reading::EveryFile || sumAt(target) == file.sha256)
             return true;
         m_report.damaged.push_back(file.name);
         return false;
+    }
+
+    /// Notes where the project itself no longer has what the target has.
+    void keep(const ProjectFile &file, const std::optional<fs::path> &source,
+              const fs::path &target, Reading reading)
+    {
+        ++m_report.files_kept;
+        std::error_code none;
+        if (file.sha256.empty() || !source || !fs::is_regular_file(*source, none) ||
+            (reading == Reading::NewFiles && !isWrittenSince(*source, file, target)))
+            return;
+        try {
+            const SourceFile original(*source);
+            const bool isAltered = original.size() != file.bytes ||
+                                   evidence::sumOf(original, [&](std::span<const std::uint8_t>) {
+                                       advance(0);
+                                   }) != file.sha256;
+            if (isAltered)
+                m_report.altered.push_back(file.name);
+        } catch (const evidence::FileFault &) {
+            m_report.unreadable.push_back(file.name);
+        }
+    }
+
+    /// By its size, or by times, of which that of a copy is the time of copying.
+    static bool isWrittenSince(const fs::path &source, const ProjectFile &file,
+                               const fs::path &target)
+    {
+        std::error_code none;
+        const auto written = fs::last_write_time(source, none);
+        const bool isTimed = !none;
+        const auto copied = fs::last_write_time(target, none);
+        return !isTimed || none || written >= copied || fs::file_size(source, none) != file.bytes;
     }
 
     bool isSame(const fs::path &source, const fs::path &target)

@@ -133,7 +133,11 @@ class Backup(BackupTest):
         self.back_up()
         (self.project / "documents/sketch.pdf").write_bytes(b"no longer a sketch")
         (self.project / "documents/2026/letter.pdf").unlink()
-        self.back_up("--every-file")
+        for more in ([], ["--every-file"]):
+            answer = self.run_program("backup", self.project, "--to", self.shelf, "--json", *more)
+            self.assertEqual((answer.code, answer.json()["altered"]), (1, ["documents/sketch.pdf"]))
+            self.assertEqual(answer.json()["files_copied"], 0)
+            self.assertIn("documents/sketch.pdf", answer.err)
         self.assertEqual((self.place / "documents/sketch.pdf").read_bytes(), SKETCH)
         self.assertEqual((self.place / "documents/2026/letter.pdf").read_bytes(), LETTER)
 

@@ -128,7 +128,7 @@ bool BackupForm::perform()
     }
     keep();
     m_keeper->backUp(m_shelf->folder(), m_everyFile->isChecked() ? backup::Reading::EveryFile
-                                                                 : backup::Reading::NewFiles);
+                                                                 : backup::Reading::Originals);
     return true;
 }
 

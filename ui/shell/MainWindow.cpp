@@ -384,7 +384,7 @@ void MainWindow::backUpNow()
     if (choice->shelf.empty())
         openBackup();
     else
-        m_view->backups().backUp(pathText(choice->shelf), backup::Reading::NewFiles);
+        m_view->backups().backUp(pathText(choice->shelf), backup::Reading::Originals);
 }
 
 void MainWindow::openRestored(const QString &folder, const QString &remark)

@@ -35,7 +35,8 @@ void note(const Options &options, const backup::LastBackup &last, Terminal &term
 Outcome backUp(const Options &options, Terminal &terminal)
 {
     const auto now = SystemClock{}.now();
-    const auto reading = options.everyFile ? backup::Reading::EveryFile : backup::Reading::NewFiles;
+    const auto reading =
+        options.everyFile ? backup::Reading::EveryFile : backup::Reading::Originals;
     const auto report = tellingWhere(options.project, [&] {
         return *backup::backUp(options.project, options.to, now, reading);
     });

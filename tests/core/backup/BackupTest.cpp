@@ -12,7 +12,6 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
-#include <cstddef>
 
 using namespace lastrivet;
 using test::read;
@@ -176,82 +175,6 @@ TEST_CASE("A first backup that was ended early is no obstacle to the next")
     CHECK_FALSE(fs::exists(shelved.place() / "records.db"));
     CHECK(shelved.backUp().isWhole());
     CHECK(verify(shelved.place()).findings.empty());
-}
-
-TEST_CASE("A backup with a damaged database is no obstacle to the next, which keeps it")
-{
-    Shelved shelved;
-    shelved.photo("photos/a.jpg", "a");
-    shelved.backUp();
-    const fs::path database = shelved.place() / "records.db";
-    const std::string whole = read(database);
-    std::string left;
-    SECTION("cut short")
-    {
-        left = whole.substr(0, whole.size() / 2);
-    }
-    SECTION("empty") {}
-    SECTION("not even the beginning")
-    {
-        left = std::string(whole.size(), '\0');
-    }
-    write(database, left);
-    const auto report = shelved.backUp();
-    CHECK(report.isWhole());
-    CHECK(report.files_kept == 1);
-    CHECK(report.set_aside.empty());
-    REQUIRE_FALSE(report.damaged_database.empty());
-    CHECK(read(shelved.place() / report.damaged_database) == left);
-    CHECK(verify(shelved.place()).findings.empty());
-    CHECK(shelved.backUp().damaged_database.empty());
-}
-
-TEST_CASE("A database that is found damaged only when it is to become a copy is kept as it is")
-{
-    Shelved shelved;
-    shelved.backUp();
-    const fs::path file = shelved.place() / "records.db";
-    std::string bytes = read(file);
-    {
-        const storage::Database database(file, storage::Database::Access::Immutable,
-                                         storage::Database::Safety::RollbackJournal);
-        const auto page = std::size_t(database.number("PRAGMA page_size"));
-        const auto root = std::size_t(
-            database.number("SELECT rootpage FROM sqlite_schema WHERE name='component'"));
-        std::fill_n(bytes.begin() + std::ptrdiff_t((root - 1) * page), page, '\0');
-    }
-    write(file, bytes);
-    const auto report = shelved.backUp();
-    REQUIRE_FALSE(report.damaged_database.empty());
-    CHECK(read(shelved.place() / report.damaged_database) == bytes);
-    CHECK(verify(shelved.place()).findings.empty());
-}
-
-TEST_CASE("A damaged backup of another project, by its copies, is left alone")
-{
-    Shelved shelved;
-    shelved.backUp();
-    shelved.project().part("Right wing");
-    shelved.backUp();
-    write(shelved.place() / "records.db", "");
-    Shelved other;
-    CHECK_THROWS_WITH(
-        backup::backUp(other.project().folder(), shelved.shelf(), other.project().clock().now()),
-        Catch::Contains("another project"));
-    CHECK(read(shelved.place() / "records.db").empty());
-}
-
-TEST_CASE("Files beside a damaged database that are not the project's get another name")
-{
-    Shelved shelved;
-    shelved.photo("photos/a.jpg", "a");
-    shelved.backUp();
-    write(shelved.place() / "records.db", "");
-    write(shelved.place() / "photos/a.jpg", "b");
-    const auto report = shelved.backUp();
-    CHECK(report.set_aside == std::vector<std::string>{"photos/a-set-aside-1.jpg"});
-    CHECK(read(shelved.place() / "photos/a-set-aside-1.jpg") == "b");
-    CHECK(read(shelved.place() / "photos/a.jpg") == "a");
 }
 
 TEST_CASE("A file that no record knows is copied, and again when it says something else")
