@@ -258,7 +258,17 @@ std::string Project::oldestJournalHash() const
 
 std::string Project::notePrinted(std::string_view label)
 {
-    return isReadOnly() ? journalHash() : m_implementation->notePrinted(label);
+    return notePrinted(label, [](const std::string &) {});
+}
+
+std::string Project::notePrinted(std::string_view label,
+                                 const std::function<void(const std::string &hash)> &make)
+{
+    if (!isReadOnly())
+        return m_implementation->notePrinted(label, make);
+    const std::string newest = journalHash();
+    make(newest);
+    return newest;
 }
 
 std::vector<SearchHit> Project::search(std::string_view text, std::size_t limit) const

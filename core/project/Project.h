@@ -144,6 +144,11 @@ public:
     /// Adds a `printed` row to the journal for a document that is about to be made, and returns its
     /// hash; in a read-only project only returns the hash of the newest row.
     std::string notePrinted(std::string_view label);
+    /// The same around the making of the document: `make` gets the hash, and where it throws, or
+    /// the row cannot be written, there is no row. What `make` made is then to be given up. `make`
+    /// must not change the project.
+    std::string notePrinted(std::string_view label,
+                            const std::function<void(const std::string &hash)> &make);
 
     /// Records whose texts contain all words; the last word may be unfinished. First parts,
     /// closings, squawks and steps with the words in their title, in this order, then all others;

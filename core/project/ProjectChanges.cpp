@@ -265,7 +265,9 @@ ChangeNotice Project::Implementation::publish(Outcome outcome, std::string label
     return notice;
 }
 
-std::string Project::Implementation::notePrinted(std::string_view label)
+std::string
+Project::Implementation::notePrinted(std::string_view label,
+                                     const std::function<void(const std::string &hash)> &make)
 {
     return storage::withFaults([&] {
         try {
@@ -273,6 +275,7 @@ std::string Project::Implementation::notePrinted(std::string_view label)
             if (hasForeignRows())
                 throw NotWritable(foreignRows);
             const auto entry = append({ChangeKind::Printed, std::string(label)}, {}, *m_records);
+            make(entry.hash);
             commit(transaction, entry);
             noteRow(entry);
             return entry.hash;

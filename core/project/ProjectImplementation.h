@@ -13,7 +13,10 @@
 #include "core/storage/SearchIndex.h"
 #include "core/storage/Transaction.h"
 
+#include <functional>
 #include <set>
+#include <string>
+#include <string_view>
 #include <utility>
 
 namespace lastrivet {
@@ -37,7 +40,8 @@ public:
     std::size_t undoSize() const;
     Result<ChangeNotice, Refusal> redo();
     Result<ChangeNotice, Refusal> reverse(std::int64_t seq, std::string_view label);
-    std::string notePrinted(std::string_view label);
+    std::string notePrinted(std::string_view label,
+                            const std::function<void(const std::string &hash)> &make);
     Result<MergeReport, Refusal> merge(const std::filesystem::path &other);
     std::vector<MergeConflict> conflicts() const;
     Result<ChangeNotice, Refusal> decide(std::int64_t conflict, ConflictDecision decision);

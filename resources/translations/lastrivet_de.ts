@@ -8233,6 +8233,10 @@
         <source>{0} is what a Lastrivet project keeps; nothing was written. Choose another name or folder.</source>
         <translation>{0} gehört zu dem, was ein Lastrivet-Projekt aufbewahrt; nichts wurde geschrieben. Einen anderen Namen oder Ordner wählen.</translation>
     </message>
+    <message>
+        <source>{0} could not be given its name: {1}; the document lies beside its place as {2}.</source>
+        <translation>{0} konnte seinen Namen nicht bekommen: {1}; das Dokument liegt daneben als {2}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

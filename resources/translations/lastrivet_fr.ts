@@ -8233,6 +8233,10 @@
         <source>{0} is what a Lastrivet project keeps; nothing was written. Choose another name or folder.</source>
         <translation>{0} fait partie de ce que garde un projet Lastrivet&#xa0;; rien n’a été écrit. Choisissez un autre nom ou dossier.</translation>
     </message>
+    <message>
+        <source>{0} could not be given its name: {1}; the document lies beside its place as {2}.</source>
+        <translation>{0} n’a pas pu recevoir son nom&#xa0;: {1}&#xa0;; le document se trouve à côté, sous le nom {2}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

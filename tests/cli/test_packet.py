@@ -156,6 +156,35 @@ class Packet(TerminalTest):
         self.assertIn("Nothing was left behind", done.stderr)
         self.assertEqual(list(place.iterdir()), [])
 
+    def test_that_found_no_room_is_not_in_the_journal(self):
+        for number in range(3):
+            data = io.BytesIO()
+            exif = Image.Exif()
+            exif[0x8769] = {0x9003: f"2026:01:03 15:23:0{number}"}  # of a day in the log
+            Image.effect_noise((1600, 1600), 90).save(data, "JPEG", quality=95, exif=exif)
+            path = self.write(f"noise-{number}.jpg", data.getvalue())
+            self.ask("photos", self.project, path, "--component", "LW-R1", "--shows", "interior")
+        self.ask("packet", self.project, "--closing", LEFT_SKIN, "--to", self.pdf)
+        size = self.pdf.stat().st_size
+        self.assertGreater(size, 4_000_000, "the database must find room where the paper does not")
+        before = self.ask("journal", self.project).out
+        place = self.folder / "elsewhere"
+        place.mkdir()
+        limit = f"trap '' XFSZ; ulimit -f {size // 2048}; exec \"$@\""
+        for paper in (("packet", "--closing", LEFT_SKIN, "--to", place / "packet.pdf"),
+                      ("packet", "--closing", LEFT_SKIN, "--folder", place / "Packet"),
+                      ("logbook", "--to", place / "log.pdf")):
+            with self.subTest(paper=paper):
+                verb, *more = map(str, paper)
+                done = subprocess.run(["bash", "-c", limit, "-", PROGRAM, verb, self.project,
+                                       *more], capture_output=True, text=True, check=False)
+                self.assertEqual(done.returncode, 3, done.stderr)
+                self.assertIn(str(paper[-1]), done.stderr)
+                self.assertIn("was not written", done.stderr)
+                self.assertEqual(list(place.iterdir()), [])
+                self.assertEqual(self.ask("journal", self.project).out, before)
+        self.ask("verify", self.project)
+
     def text(self):
         done = subprocess.run(["pdftotext", "-layout", self.pdf, "-"], capture_output=True,
                               text=True, check=True)

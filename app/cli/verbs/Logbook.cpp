@@ -8,6 +8,7 @@
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
 #include "core/entry/CreationDays.h"
+#include "ui/print/HeldDocument.h"
 #include "ui/print/LogbookPrinter.h"
 #include "ui/print/NewFile.h"
 #include "ui/print/Type.h"
@@ -64,11 +65,18 @@ print::Printed printTo(const Options &options, Project &project, const packet::L
     const std::filesystem::path place = options.to;
     print::requireFonts();
     print::requireRoomFor(place);
-    const std::string hash = project.notePrinted("Builder's log");
-    return *print::printLogbook(
-        log, {hash, project.now()},
-        [&copies](const packet::Photo &photo) { return copies.copyOf(photo); },
-        choicesOf(options.paper), place);
+    print::HeldDocument document(place);
+    print::Printed printed;
+    project.notePrinted("Builder's log", [&](const std::string &hash) {
+        document.make([&] {
+            printed = *print::printLogbook(
+                log, {hash, project.now()},
+                [&copies](const packet::Photo &photo) { return copies.copyOf(photo); },
+                choicesOf(options.paper), document.path());
+        });
+    });
+    document.publish();
+    return printed;
 }
 
 void tellPlainly(const Options &options, const packet::Logbook &log, const print::Printed &printed,

@@ -8,6 +8,7 @@
 #include "app/cli/VerbOptions.h"
 #include "core/base/JsonWriter.h"
 #include "core/readiness/Readiness.h"
+#include "ui/print/HeldDocument.h"
 #include "ui/print/NewFile.h"
 #include "ui/print/PacketMaker.h"
 #include "ui/print/Type.h"
@@ -65,14 +66,23 @@ print::PacketMade makeIn(const Options &options, Project &project, const IdSet<C
                              .imprint = {{}, project.now()},
                              .choices = choicesOf(options.paper),
                              .form = formOf(options),
-                             .place = placeOf(options)};
+                             .place = {}};
     print::requireFonts();
-    order.form == print::PacketForm::Folder ? print::requireRoomForFolder(order.place)
-                                            : print::requireRoomFor(order.place);
-    order.imprint.journal_hash = project.notePrinted(labelFor(closings, *records));
-    return *print::makePacket(
-        order, *records, project.folder(),
-        [&copies](const packet::Photo &photo) { return copies.copyOf(photo); });
+    order.form == print::PacketForm::Folder ? print::requireRoomForFolder(placeOf(options))
+                                            : print::requireRoomFor(placeOf(options));
+    print::HeldDocument document(placeOf(options));
+    order.place = document.path();
+    print::PacketMade made;
+    project.notePrinted(labelFor(closings, *records), [&](const std::string &hash) {
+        order.imprint.journal_hash = hash;
+        document.make([&] {
+            made = *print::makePacket(
+                order, *records, project.folder(),
+                [&copies](const packet::Photo &photo) { return copies.copyOf(photo); });
+        });
+    });
+    document.publish();
+    return made;
 }
 
 void tellPlainly(const Options &options, const print::PacketMade &made, Terminal &terminal)

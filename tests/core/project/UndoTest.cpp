@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/Error.h"
 #include "tests/support/TestProject.h"
 
 #include <catch2/catch.hpp>
@@ -98,6 +99,29 @@ TEST_CASE("Undo passes over automatic changes and stops at a printed document")
     CHECK_THAT(english(refused.reason()), Catch::Contains("was printed since"));
     CHECK(project->undoSize() == 0);
     CHECK(project->records()->components.size() == 1);
+}
+
+TEST_CASE("A document is in the journal when it was made, and is not when making it failed")
+{
+    test::TestProject project;
+    project.part("Wing");
+    const auto before = project->journalHash();
+    std::string given;
+    CHECK_THROWS_WITH(project->notePrinted("Packet",
+                                           [&](const std::string &hash) {
+                                               given = hash;
+                                               throw NotSaved("The disk is full.");
+                                           }),
+                      "The disk is full.");
+    CHECK(given != before);
+    CHECK(project->journalHash() == before);
+    CHECK(project->undoLabel() == "Part Wing");
+    const auto hash = project->notePrinted("Packet", [&](const std::string &row) { given = row; });
+    CHECK(given == hash);
+    CHECK(project->journalHash() == hash);
+    CHECK(project->journalLines().back().kind == ChangeKind::Printed);
+    project.part("Tail");
+    CHECK(project->undoLabel() == "Part Tail");
 }
 
 TEST_CASE("Undo that would overwrite a later change names that change and does nothing")
