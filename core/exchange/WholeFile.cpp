@@ -11,6 +11,7 @@
 
 #include <cerrno>
 #include <fstream>
+#include <memory>
 #include <string_view>
 #include <system_error>
 
@@ -35,7 +36,8 @@ namespace fs = std::filesystem;
 class Unfinished {
 public:
     explicit Unfinished(const fs::path &file)
-        : m_folder(file.has_parent_path() ? file.parent_path() : fs::path("."))
+        : m_place(evidence::fileBehind(file))
+        , m_folder(m_place.has_parent_path() ? m_place.parent_path() : fs::path("."))
         , m_path(m_folder / evidence::temporaryName())
     {
     }
@@ -47,14 +49,25 @@ public:
     Unfinished(const Unfinished &) = delete;
     Unfinished &operator=(const Unfinished &) = delete;
 
+    const fs::path &place() const { return m_place; }
     const fs::path &path() const { return m_path; }
-    void become(const fs::path &file) const
+    void settle() const
     {
-        evidence::settleFile(m_path);
+        try {
+            evidence::settleFile(m_path);
+        } catch (const evidence::FileFault &) {
+            refuse(m_place, 0);
+        }
+    }
+    void takePlace() const
+    {
         std::error_code failure;
-        fs::rename(m_path, file, failure);
+        fs::rename(m_path, m_place, failure);
         if (failure)
-            refuse(file, failure.value());
+            refuse(m_place, failure.value());
+    }
+    void settleFolder() const
+    {
         try {
             evidence::settleFolder(m_folder);
         } catch (const evidence::FileFault &) {
@@ -63,43 +76,63 @@ public:
     }
 
 private:
+    fs::path m_place;
     fs::path m_folder;
     fs::path m_path;
 };
+
+/// Faults name `file`.
+void writeTo(const fs::path &unfinished, const fs::path &file, const WriteTo &write)
+{
+    // Streams leave there what the system said.
+    errno = 0;
+    std::ofstream out(unfinished, std::ios::binary | std::ios::trunc);
+    if (!out)
+        refuse(file, errno);
+    write(out);
+    out.flush();
+    int error = out ? 0 : errno;
+    out.close();
+    if (error == 0)
+        error = errno;
+    // Whatever was done after the stream had failed may have left something else there; of what is
+    // usual, an open file fails for the lack of room alone.
+    if (!out)
+        refuse(file, error == ENOSPC || error == EDQUOT ? error : 0);
+}
 
 } // namespace
 
 void makeWholeFile(const fs::path &file, const std::function<void(const fs::path &)> &make)
 {
-    const fs::path place = evidence::fileBehind(file);
-    const Unfinished unfinished(place);
+    const Unfinished unfinished(file);
     make(unfinished.path());
-    try {
-        unfinished.become(place);
-    } catch (const evidence::FileFault &) {
-        refuse(place, 0);
-    }
+    unfinished.settle();
+    unfinished.takePlace();
+    unfinished.settleFolder();
 }
 
-void writeWholeFile(const fs::path &file, const std::function<void(std::ostream &)> &write)
+void writeWholeFile(const fs::path &file, const WriteTo &write)
 {
-    makeWholeFile(file, [&](const fs::path &unfinished) {
-        // Streams leave there what the system said.
-        errno = 0;
-        std::ofstream out(unfinished, std::ios::binary | std::ios::trunc);
-        if (!out)
-            refuse(file, errno);
-        write(out);
-        out.flush();
-        int error = out ? 0 : errno;
-        out.close();
-        if (error == 0)
-            error = errno;
-        // Whatever was done after the stream had failed may have left something else there; of what
-        // is usual, an open file fails for the lack of room alone.
-        if (!out)
-            refuse(file, error == ENOSPC || error == EDQUOT ? error : 0);
-    });
+    makeWholeFile(file, [&](const fs::path &unfinished) { writeTo(unfinished, file, write); });
+}
+
+void writeWholeFiles(const std::vector<FileToWrite> &files)
+{
+    std::vector<std::unique_ptr<const Unfinished>> written;
+    for (const FileToWrite &each : files) {
+        written.push_back(std::make_unique<const Unfinished>(each.file));
+        // Nothing else that is there already keeps a file from its place.
+        std::error_code none;
+        if (fs::is_directory(written.back()->place(), none))
+            refuse(each.file, EISDIR);
+        writeTo(written.back()->path(), each.file, each.write);
+        written.back()->settle();
+    }
+    for (const auto &each : written)
+        each->takePlace();
+    for (const auto &each : written)
+        each->settleFolder();
 }
 
 } // namespace lastrivet::exchange

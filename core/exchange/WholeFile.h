@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <functional>
 #include <iosfwd>
+#include <vector>
 
 namespace lastrivet::exchange {
 
@@ -15,8 +16,17 @@ namespace lastrivet::exchange {
 void makeWholeFile(const std::filesystem::path &file,
                    const std::function<void(const std::filesystem::path &)> &make);
 
+using WriteTo = std::function<void(std::ostream &)>;
+
 /// The same with a stream.
-void writeWholeFile(const std::filesystem::path &file,
-                    const std::function<void(std::ostream &)> &write);
+void writeWholeFile(const std::filesystem::path &file, const WriteTo &write);
+
+/// The same for files that belong together: all of them are on the disk before the first takes its
+/// place, so that a disk without room for the last leaves them all as they were.
+struct FileToWrite {
+    std::filesystem::path file;
+    WriteTo write;
+};
+void writeWholeFiles(const std::vector<FileToWrite> &files);
 
 } // namespace lastrivet::exchange

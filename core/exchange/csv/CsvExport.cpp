@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/csv/CsvExport.h"
 
+#include "core/base/Error.h"
 #include "core/exchange/DocumentWriter.h"
 #include "core/exchange/WholeFile.h"
 #include "core/records/Description.h"
@@ -12,6 +13,7 @@
 #include <array>
 #include <sstream>
 #include <system_error>
+#include <vector>
 
 namespace lastrivet::exchange {
 
@@ -127,10 +129,18 @@ void writeCsv(const Records &records, RecordType type, std::ostream &out)
 void writeCsvFolder(const Records &records, const std::filesystem::path &folder)
 {
     std::error_code error;
-    std::filesystem::create_directories(folder, error);
-    for (std::size_t i = 0; i < recordTypeCount; ++i) {
-        const auto file = folder / fmt::format("{}.csv", plural(RecordType(i)));
-        writeWholeFile(file, [&](std::ostream &out) { writeCsv(records, RecordType(i), out); });
+    const bool isNew = std::filesystem::create_directories(folder, error);
+    std::vector<FileToWrite> files;
+    for (std::size_t i = 0; i < recordTypeCount; ++i)
+        files.push_back(
+            {folder / fmt::format("{}.csv", plural(RecordType(i))),
+             [&records, i](std::ostream &out) { writeCsv(records, RecordType(i), out); }});
+    try {
+        writeWholeFiles(files);
+    } catch (const NotSaved &) {
+        if (isNew)
+            std::filesystem::remove(folder, error);
+        throw;
     }
 }
 

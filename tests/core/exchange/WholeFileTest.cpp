@@ -13,8 +13,10 @@
 #include <cerrno>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <ostream>
 #include <string>
+#include <string_view>
 
 namespace lastrivet::exchange {
 
@@ -87,6 +89,37 @@ TEST_CASE("What was done after the writing had failed is not told as its reason"
     CHECK_THAT(reasonAfter(ENOENT), Catch::Contains("cannot be written; nothing was changed"));
     CHECK_THAT(reasonAfter(ENOSPC), Catch::Contains("cannot be written: the disk is full;"));
     CHECK(fs::is_empty(folder.path()));
+}
+
+TEST_CASE("Of files that belong together all are replaced, or none")
+{
+    const test::TemporaryFolder folder;
+    const fs::path first = folder / "a.csv";
+    const fs::path second = folder / "b.csv";
+    const auto say = [](std::string_view text) {
+        return [text](std::ostream &out) { out << text; };
+    };
+    writeWholeFiles({{first, say("one")}, {second, say("two")}});
+    CHECK(fs::file_size(first) == 3);
+    CHECK(fs::file_size(second) == 3);
+    SECTION("no room for the second")
+    {
+        const auto fail = [](std::ostream &out) {
+            out.setstate(std::ios::badbit);
+            errno = ENOSPC;
+        };
+        CHECK_THROWS_WITH(writeWholeFiles({{first, say("later")}, {second, fail}}),
+                          Catch::Contains(second.string()) && Catch::Contains("the disk is full"));
+    }
+    SECTION("a folder in the place of the second")
+    {
+        fs::remove(second);
+        fs::create_directory(second);
+        CHECK_THROWS_WITH(writeWholeFiles({{first, say("later")}, {second, say("later")}}),
+                          Catch::Contains("a folder has that name"));
+    }
+    CHECK(fs::file_size(first) == 3);
+    CHECK(std::distance(fs::directory_iterator(folder.path()), fs::directory_iterator()) == 2);
 }
 
 TEST_CASE("Only what is usual has words for why a file cannot be written")
