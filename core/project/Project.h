@@ -41,6 +41,8 @@ struct Refusal {
     std::vector<Violation> violations;
     /// Any other reason, in place of violations: nothing to undo, a later change, read-only.
     Message message;
+    /// Of `reverse`: the row holds nothing that it could take back, whatever else stands.
+    bool has_nothing = false;
 };
 
 /// One sentence per reason, joined by spaces, of the first eight.

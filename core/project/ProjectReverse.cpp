@@ -83,17 +83,19 @@ Result<ChangeNotice, Refusal> Project::Implementation::reverse(std::int64_t seq,
     if (row == lines.end())
         return Refusal{{}, {"The journal has no row {0}.", {std::to_string(seq)}}};
     if (auto message = obstacleOf(*row))
-        return Refusal{{}, std::move(*message)};
+        return Refusal{{}, std::move(*message), true};
     if (isUndone(lines, *row))
-        return Refusal{{}, {"“{0}” was taken back already.", {row->label}}};
+        return Refusal{{}, {"“{0}” was taken back already.", {row->label}}, true};
     const auto changeset = storage::inverted(m_store->journal.changeset(seq));
     const auto content = merge::contentOf(changeset);
     if (!content.conflicts.empty())
         return Refusal{
-            {}, {"“{0}” decided what a merge had left open; decide it anew there.", {row->label}}};
+            {},
+            {"“{0}” decided what a merge had left open; decide it anew there.", {row->label}},
+            true};
     // A merge carries over `printed` rows, too, which change nothing.
     if (content.records.empty() && !content.profile)
-        return Refusal{{}, nothingIn(*row)};
+        return Refusal{{}, nothingIn(*row), true};
     merge::MergeState state{*m_records, {}};
     if (const auto misfit = merge::applyExactly(state, content))
         return conflictRefusal({row->seq, row->change_id, row->label}, {*misfit});

@@ -202,6 +202,11 @@ class Undo(TerminalTest):
         self.assertTrue(left["One"].startswith("Taken back: "))
         self.refused(3, "undo", self.project, "--row", row, says="changed the same record later")
         self.refused(2, "undo", self.project, "--row", "999", says="no row 999")
+        self.refused(1, "undo", self.project, "--row", "1", says="changed nothing that could be")
+        self.ask("log", self.project, "--component", "RW", "--minutes", "7", "--note", "Three")
+        newest = self.ask("journal", self.project, "--json").json()[-1]["seq"]
+        self.ask("undo", self.project)
+        self.refused(1, "undo", self.project, "--row", newest, says="was taken back already")
         self.ask("verify", self.project)
 
     def exported(self):

@@ -31,7 +31,12 @@ Outcome takeBack(Project &project, std::int64_t row, Terminal &terminal)
         throw WrongUsage(
             fmt::format("The journal has no row {}; lastrivet-cli journal lists them", row));
     const std::string taken = "Taken back: " + found->label;
-    requireDone(project.reverse(row, taken));
+    const auto result = project.reverse(row, taken);
+    if (!result && result.reason().has_nothing) {
+        terminal.complain(english(result.reason().message));
+        return Outcome::No;
+    }
+    requireDone(result);
     fmt::print(terminal.out(), "{}\n", onOneLine(taken));
     return Outcome::Done;
 }

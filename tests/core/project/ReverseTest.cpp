@@ -207,6 +207,9 @@ TEST_CASE("Rows that change no records of the builder's are not taken back")
     CHECK(refusal(project, rows.back().seq) ==
           "“Packet” changed nothing that could be taken back.");
     CHECK(refusal(project, 99) == "The journal has no row 99.");
+    CHECK(project->reverse(rows.front().seq, label).reason().has_nothing);
+    CHECK(project->reverse(rows.back().seq, label).reason().has_nothing);
+    CHECK_FALSE(project->reverse(99, label).reason().has_nothing);
 }
 
 TEST_CASE("What another copy printed changed nothing here that could be taken back")
