@@ -3,6 +3,7 @@
 #include "core/base/TemporaryFolder.h"
 
 #include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
 
 #include <cerrno>
 #include <cstdlib>
@@ -18,8 +19,7 @@ TemporaryFolder::TemporaryFolder()
         throw NotSaved("There is no folder for temporary files; TMPDIR may name one.");
     auto pattern = (place / "lastrivet-XXXXXX").string();
     if (!::mkdtemp(pattern.data()))
-        throw NotSaved(Message{"No temporary folder could be made: {0}.",
-                               {std::generic_category().message(errno)}});
+        throw NotSaved(Message{"No temporary folder could be made: {0}.", {whyNotWritten(errno)}});
     m_path = pattern;
 }
 

@@ -3,9 +3,9 @@
 #include "core/exchange/InputText.h"
 
 #include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
 
 #include <cerrno>
-#include <cstring>
 #include <fstream>
 #include <system_error>
 #include <vector>
@@ -44,7 +44,7 @@ std::string readInputFile(const std::filesystem::path &file)
     const auto status = std::filesystem::status(file, error);
     if (!std::filesystem::status_known(status))
         throw UnreadableInput(
-            Message{"{0} cannot be read: {1}.", {file.string(), error.message()}});
+            Message{"{0} cannot be read: {1}.", {file.string(), whyNotRead(error.value())}});
     if (!std::filesystem::exists(status))
         throw UnreadableInput(Message{"{0} is not there.", {file.string()}});
     if (std::filesystem::is_directory(status))
@@ -54,8 +54,8 @@ std::string readInputFile(const std::filesystem::path &file)
     errno = 0;
     std::ifstream in(file, std::ios::binary);
     if (!in)
-        throw UnreadableInput(Message{"{0} cannot be read: {1}.",
-                                      {file.string(), std::string(std::strerror(errno))}});
+        throw UnreadableInput(
+            Message{"{0} cannot be read: {1}.", {file.string(), whyNotRead(errno)}});
     auto text = readAll(in, file);
     if (text.starts_with("\xEF\xBB\xBF"))
         text.erase(0, 3);

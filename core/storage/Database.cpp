@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/Database.h"
 
+#include "core/base/WriteFailure.h"
+
 #include <fmt/format.h>
 #include <sqlite3.h>
 
@@ -187,10 +189,10 @@ void throwFault(const std::filesystem::filesystem_error &error)
     // When copying fails, either path may be the cause: a full disk is that of the second.
     if (error.path2().empty())
         throw NotSaved(Message{"{0} could not be read or written: {1}.",
-                               {error.path1().string(), error.code().message()}});
-    throw NotSaved(
-        Message{"{0} or {1} could not be read or written: {2}.",
-                {error.path1().string(), error.path2().string(), error.code().message()}});
+                               {error.path1().string(), whyDiskFailed(error.code().value())}});
+    throw NotSaved(Message{
+        "{0} or {1} could not be read or written: {2}.",
+        {error.path1().string(), error.path2().string(), whyDiskFailed(error.code().value())}});
 }
 
 } // namespace lastrivet::storage

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/ProjectFolder.h"
 
+#include "core/base/WriteFailure.h"
 #include "core/storage/ReadMe.h"
 
 #include <fcntl.h>
@@ -12,7 +13,6 @@
 #include <algorithm>
 #include <array>
 #include <cerrno>
-#include <cstring>
 
 namespace lastrivet::storage {
 
@@ -25,14 +25,14 @@ void sync(const fs::path &path, int flags)
     const int file = ::open(path.c_str(), flags | O_CLOEXEC);
     if (file < 0)
         throw NotSaved(
-            Message{"{0} could not be written: {1}.", {path.string(), std::strerror(errno)}});
+            Message{"{0} could not be written: {1}.", {path.string(), whyNotWritten(errno)}});
     const bool isSynced = ::fsync(file) == 0;
     const int reason = errno;
     ::close(file);
     // Some file systems cannot flush a folder, nor need to, and say so with EINVAL.
     if (!isSynced && reason != EINVAL)
         throw NotSaved(
-            Message{"{0} could not be written: {1}.", {path.string(), std::strerror(reason)}});
+            Message{"{0} could not be written: {1}.", {path.string(), whyNotWritten(reason)}});
 }
 
 bool mayWrite(const fs::path &path)
@@ -66,8 +66,8 @@ void ProjectFolder::make(std::string_view projectName) const
     for (const auto &folder : {photos(), documents(), backups()}) {
         fs::create_directories(folder, failure);
         if (failure) {
-            throw NotWritable(
-                Message{"{0} could not be made: {1}.", {folder.string(), failure.message()}});
+            throw NotWritable(Message{"{0} could not be made: {1}.",
+                                      {folder.string(), whyNotWritten(failure.value())}});
         }
     }
     writeReadMe(*this, projectName);

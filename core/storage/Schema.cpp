@@ -3,6 +3,7 @@
 #include "core/storage/Schema.h"
 
 #include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
 #include "core/storage/SchemaCheck.h"
 #include "core/storage/SchemaSteps.h"
 
@@ -67,7 +68,8 @@ std::optional<Header> findHeader(const std::filesystem::path &path)
 
 [[noreturn]] void refuseUnreadable(const std::filesystem::path &place, const std::error_code &why)
 {
-    throw NotReadHere(Message{"{0} cannot be read: {1}.", {place.string(), why.message()}}, place);
+    throw NotReadHere(
+        Message{"{0} cannot be read: {1}.", {place.string(), whyNotRead(why.value())}}, place);
 }
 
 /// A file that may not be read, or that lost its content, may well be a project: it is not told as

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/WriterLock.h"
 
+#include "core/base/WriteFailure.h"
+
 #include <fcntl.h>
 #include <pwd.h>
 #include <sys/file.h>
@@ -93,17 +95,17 @@ std::unique_ptr<WriterLock> WriterLock::take(const std::filesystem::path &file, 
     const int descriptor = ::open(file.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0666);
     if (descriptor < 0)
         throw NotWritable(
-            Message{"{0} cannot be written: {1}.", {file.string(), std::strerror(errno)}});
+            Message{"{0} cannot be written: {1}.", {file.string(), whyNotWritten(errno)}});
     if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
         const int reason = errno;
         ::close(descriptor);
         if (reason == EWOULDBLOCK)
             return nullptr;
-        const Message sentence{"{0} cannot be locked: {1}.",
-                               {file.string(), std::strerror(reason)}};
         if (isWithoutLocks(reason))
-            throw LocksUnknown(sentence);
-        throw NotWritable(sentence);
+            throw LocksUnknown(
+                Message{"{0} cannot be locked: its file system has no locks.", {file.string()}});
+        throw NotWritable(
+            Message{"{0} cannot be locked: {1}.", {file.string(), whyDiskFailed(reason)}});
     }
     std::unique_ptr<WriterLock> lock(new WriterLock(descriptor));
     if (!leadsTo(file, descriptor))

@@ -5,6 +5,7 @@
 #include "core/base/Clock.h"
 #include "core/base/Error.h"
 #include "core/base/Tongue.h"
+#include "core/base/WriteFailure.h"
 #include "core/evidence/PictureCache.h"
 #include "core/project/ReadOnlyReason.h"
 #include "core/storage/Integrity.h"
@@ -90,7 +91,7 @@ private:
             if (fs::remove(file, failure))
                 tell({"Removed the half-written file {0}.", {name}});
             else
-                tell({"{0} could not be removed: {1}.", {name, failure.message()}});
+                tell({"{0} could not be removed: {1}.", {name, whyNotWritten(failure.value())}});
         }
     }
 

@@ -8237,6 +8237,34 @@
         <source>{0} could not be given its name: {1}; the document lies beside its place as {2}.</source>
         <translation>{0} konnte seinen Namen nicht bekommen: {1}; das Dokument liegt daneben als {2}.</translation>
     </message>
+    <message>
+        <source>it is a folder, not a file</source>
+        <translation>es ist ein Ordner, keine Datei</translation>
+    </message>
+    <message>
+        <source>it is not there</source>
+        <translation>es ist nicht da</translation>
+    </message>
+    <message>
+        <source>its permissions forbid it</source>
+        <translation>die Zugriffsrechte verbieten es</translation>
+    </message>
+    <message>
+        <source>the disk reports an error</source>
+        <translation>der Datenträger meldet einen Fehler</translation>
+    </message>
+    <message>
+        <source>the disk takes no file so large</source>
+        <translation>der Datenträger nimmt keine so große Datei an</translation>
+    </message>
+    <message>
+        <source>the name is too long</source>
+        <translation>der Name ist zu lang</translation>
+    </message>
+    <message>
+        <source>{0} cannot be locked: its file system has no locks.</source>
+        <translation>{0} kann nicht gesperrt werden: Das Dateisystem kennt keine Sperren.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -8237,6 +8237,34 @@
         <source>{0} could not be given its name: {1}; the document lies beside its place as {2}.</source>
         <translation>{0} n’a pas pu recevoir son nom&#xa0;: {1}&#xa0;; le document se trouve à côté, sous le nom {2}.</translation>
     </message>
+    <message>
+        <source>it is a folder, not a file</source>
+        <translation>c’est un dossier, pas un fichier</translation>
+    </message>
+    <message>
+        <source>it is not there</source>
+        <translation>il n’est pas là</translation>
+    </message>
+    <message>
+        <source>its permissions forbid it</source>
+        <translation>ses droits d’accès l’interdisent</translation>
+    </message>
+    <message>
+        <source>the disk reports an error</source>
+        <translation>le disque signale une erreur</translation>
+    </message>
+    <message>
+        <source>the disk takes no file so large</source>
+        <translation>le disque n’accepte pas de fichier aussi grand</translation>
+    </message>
+    <message>
+        <source>the name is too long</source>
+        <translation>le nom est trop long</translation>
+    </message>
+    <message>
+        <source>{0} cannot be locked: its file system has no locks.</source>
+        <translation>{0} ne peut pas être verrouillé&#xa0;: son système de fichiers n’a pas de verrous.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

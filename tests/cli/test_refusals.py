@@ -209,7 +209,7 @@ class ReadOnly(TerminalTest):
                 os.chmod(place, before)
                 self.assertEqual(done.returncode, 3)
                 self.assertEqual(done.stderr,
-                                 f"lastrivet-cli: {place} cannot be read: Permission denied.\n")
+                                 f"lastrivet-cli: {place} cannot be read: its permissions forbid it.\n")
 
     def test_reading_works_and_writing_is_refused(self):
         before = (self.project / "records.db").read_bytes()

@@ -3,6 +3,7 @@
 #include "ui/print/HeldDocument.h"
 
 #include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
 #include "core/evidence/files/FileBehind.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/NewFile.h"
@@ -51,7 +52,7 @@ void HeldDocument::publish()
     if (failure)
         throw NotSaved(Message{
             "{0} could not be given its name: {1}; the document lies beside its place as {2}.",
-            {m_place.string(), failure.message(), held.filename().string()}});
+            {m_place.string(), whyNotWritten(failure.value()), held.filename().string()}});
     try {
         const fs::path folder = m_place.parent_path();
         evidence::settleFolder(folder.empty() ? fs::path(".") : folder);

@@ -3,7 +3,6 @@
 #include "ui/print/NewFile.h"
 
 #include "core/base/Error.h"
-#include "core/base/Tongue.h"
 #include "core/base/WriteFailure.h"
 #include "core/evidence/files/FileBehind.h"
 #include "core/evidence/files/SummedFolder.h"
@@ -25,12 +24,6 @@ std::filesystem::path folderOf(const std::filesystem::path &place)
 {
     const std::filesystem::path folder = place.parent_path();
     return folder.empty() ? std::filesystem::path(".") : folder;
-}
-
-std::string reasonFor(int error)
-{
-    const std::string_view usual = usualWriteFailure(error);
-    return usual.empty() ? std::generic_category().message(error) : nested({usual, {}});
 }
 
 } // namespace
@@ -110,7 +103,7 @@ void requireRoomForFolder(const std::filesystem::path &place)
 void NewFile::fail(int error) const
 {
     throw NotSaved(Message{"{0} was not written: {1}. Nothing was left behind.",
-                           {m_place.string(), reasonFor(error)}});
+                           {m_place.string(), whyNotWritten(error)}});
 }
 
 } // namespace lastrivet::print

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/files/NewFile.h"
 
+#include "core/base/WriteFailure.h"
 #include "core/evidence/files/FileFault.h"
 
 #include <fcntl.h>
@@ -20,7 +21,7 @@ namespace fs = std::filesystem;
 
 std::string reason()
 {
-    return std::generic_category().message(errno);
+    return whyNotWritten(errno);
 }
 
 /// Has the process id in it, so that a sweep can tell leftovers from files being written.
@@ -134,8 +135,8 @@ void makeFolder(const fs::path &root, const fs::path &relative)
         if (fs::create_directory(folder, error))
             settleFolder(parent);
         if (error)
-            throw FileFault(
-                {"The folder {0} could not be made: {1}.", {relative.string(), error.message()}});
+            throw FileFault({"The folder {0} could not be made: {1}.",
+                             {relative.string(), whyNotWritten(error.value())}});
     }
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/evidence/files/SourceFile.h"
 
+#include "core/base/WriteFailure.h"
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/files/FileFault.h"
 
@@ -9,7 +10,6 @@
 #include <sys/stat.h>
 
 #include <cerrno>
-#include <system_error>
 
 namespace lastrivet::evidence {
 
@@ -17,8 +17,7 @@ namespace {
 
 [[noreturn]] void throwUnreadable(const std::string &name)
 {
-    throw FileFault(
-        {"{0} could not be read: {1}.", {name, std::generic_category().message(errno)}});
+    throw FileFault({"{0} could not be read: {1}.", {name, whyNotRead(errno)}});
 }
 
 std::int64_t nanoseconds(const timespec &time)

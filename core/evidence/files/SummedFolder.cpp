@@ -4,6 +4,7 @@
 
 #include "core/base/Error.h"
 #include "core/base/Tongue.h"
+#include "core/base/WriteFailure.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
@@ -35,8 +36,7 @@ SummedFolder::SummedFolder(fs::path place)
         fail(nested({"something is there already", {}}));
     std::string pattern = (parentOf(m_place) / (std::string(leftoverPrefix) + "XXXXXX")).string();
     if (!::mkdtemp(pattern.data()))
-        fail(errno == ENOENT ? nested({"there is no such folder", {}})
-                             : std::generic_category().message(errno));
+        fail(whyNotWritten(errno));
     m_filling = pattern;
 }
 
@@ -122,7 +122,7 @@ void SummedFolder::finish()
                         fs::perms::others_read | fs::perms::others_exec,
                     error);
     if (std::rename(m_filling.c_str(), m_place.c_str()) != 0)
-        fail(std::generic_category().message(errno));
+        fail(whyNotWritten(errno));
     told([&] {
         try {
             settleFolder(parentOf(m_place));

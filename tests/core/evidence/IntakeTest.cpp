@@ -194,8 +194,7 @@ TEST_CASE("What cannot be taken in costs one sentence and leaves nothing behind"
           "cut.jpg is cut short: its end is missing. Copy it from the camera again.");
     CHECK(told(bench.picture("bomb.png", "bomb.png")) ==
           "bomb.png claims 60000 × 60000 pixels, more than can be shown.");
-    CHECK(told({bench.camera() / "gone.jpg"}) ==
-          "gone.jpg could not be read: No such file or directory.");
+    CHECK(told({bench.camera() / "gone.jpg"}) == "gone.jpg could not be read: it is not there.");
     CHECK(told({bench.camera()}) == "camera is not a file.");
     ::mkfifo((bench.camera() / "pipe.jpg").c_str(), 0600);
     CHECK(told({bench.camera() / "pipe.jpg"}) == "pipe.jpg is not a file.");
@@ -293,6 +292,6 @@ TEST_CASE("A disk that takes no more costs one sentence a file and leaves no par
     const PreparedFile taken = bench.intake().prepare(file);
     ::setrlimit(RLIMIT_FSIZE, &before);
     std::signal(SIGXFSZ, handler);
-    CHECK(sentence(taken) == "a.jpg could not be saved: File too large.");
+    CHECK(sentence(taken) == "a.jpg could not be saved: the disk takes no file so large.");
     CHECK(bench.files().empty());
 }

@@ -90,8 +90,7 @@ TEST_CASE("A photo that changed, vanished or lies elsewhere costs one sentence")
     CHECK(english(*album.cache.make(album.media)) ==
           "one.jpg is not the file that was taken in: it has changed since.");
     fs::remove(album.folder / "photos/one.jpg");
-    CHECK(english(*album.cache.make(album.media)) ==
-          "one.jpg could not be read: No such file or directory.");
+    CHECK(english(*album.cache.make(album.media)) == "one.jpg could not be read: it is not there.");
     album.media.file = "../photos/one.jpg";
     CHECK(english(*album.cache.make(album.media)) ==
           "one.jpg is not a photo in the project folder.");

@@ -3,6 +3,7 @@
 #include "core/exchange/WholeFile.h"
 
 #include "core/base/Error.h"
+#include "core/base/Tongue.h"
 #include "core/base/WriteFailure.h"
 #include "tests/support/PlainUser.h"
 #include "tests/support/TemporaryFolder.h"
@@ -17,6 +18,7 @@
 #include <ostream>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace lastrivet::exchange {
 
@@ -128,6 +130,23 @@ TEST_CASE("Only what is usual has words for why a file cannot be written")
     CHECK(usualWriteFailure(EROFS) == "the folder cannot be written");
     CHECK(usualWriteFailure(EDOM).empty());
     CHECK(usualWriteFailure(0).empty());
+}
+
+TEST_CASE("A reason of the disk can be said in every language, and an unusual one all the same")
+{
+    const auto sentence = [](std::string why) {
+        return english(Message{"It failed: {0}.", {std::move(why)}});
+    };
+    CHECK(sentence(whyNotWritten(ENOSPC)) == "It failed: the disk is full.");
+    CHECK(sentence(whyNotWritten(EACCES)) == "It failed: the folder cannot be written.");
+    CHECK(sentence(whyNotRead(EACCES)) == "It failed: its permissions forbid it.");
+    CHECK(sentence(whyDiskFailed(EIO)) == "It failed: the disk reports an error.");
+    const Tongue other{[](std::string_view pattern) {
+                           return std::string(pattern == "it is not there" ? "weg" : pattern);
+                       },
+                       {}};
+    CHECK(said(Message{"{0}", {whyNotRead(ENOENT)}}, other) == "weg");
+    CHECK(sentence(whyNotRead(EDOM)).find("domain") != std::string::npos);
 }
 
 } // namespace lastrivet::exchange
