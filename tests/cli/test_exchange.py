@@ -313,6 +313,27 @@ class Archive(TerminalTest):
         self.assertEqual(self.ask("journal", out, "--json").json(),
                          self.ask("journal", self.project, "--json").json())
 
+    def test_that_is_not_whole_is_written_and_a_no(self):
+        content = b"%PDF-1.4\n%%EOF\n"
+        document = bench()
+        document["media"] = [
+            {"id": 70, "kind": "document", "file": "documents/70.pdf",
+             "bytes": len(content), "sha256": hashlib.sha256(content).hexdigest(),
+             "imported_on": "2026-01-01"}]
+        self.write("documents/70.pdf", content)
+        self.make_project(document)
+        archive = self.folder / "all.zip"
+        for spoil, word in ((lambda file: file.write_bytes(content + b"more"), "no longer what"),
+                            (lambda file: file.unlink(), "not in the project")):
+            spoil(self.project / "documents/70.pdf")
+            answer = self.run_program("export", self.project, "--to", archive)
+            self.assertEqual(answer.code, 1, answer.err)
+            self.assertEqual(len(answer.err.splitlines()), 1)
+            self.assertIn(f"documents/70.pdf: {word}", answer.err)
+            self.assertEqual(answer.out, f"Wrote {archive}.\n")
+            with zipfile.ZipFile(archive) as zipped:
+                self.assertIn("records.db", zipped.namelist())
+
     def test_an_archive_that_cannot_be_written_leaves_the_one_before(self):
         self.make_project(bench())
         archive = self.folder / "all.zip"

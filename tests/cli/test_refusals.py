@@ -97,7 +97,7 @@ class Usage(TerminalTest):
         self.make_project(bench())
         self.refused(2, "ready", self.project, "--closing", "999", says="999")
         self.refused(2, "ready", self.project, "--closing", "one", says="one")
-        self.refused(2, "squawks", self.project, "--inspection", "0", says="the id 0")
+        self.refused(2, "squawks", self.project, "--inspection", "0", says="there is no inspection 0")
         beyond = "99999999999999999999"
         self.refused(2, "ready", self.project, "--closing", beyond, says=f"no closing {beyond}.")
         self.refused(2, "ready", self.project, "--as-of", "2026-02-30", says="2026-02-30")

@@ -26,13 +26,15 @@ struct Options : VerbOptions {
     std::optional<std::string> alarmDays;
 };
 
-void writeZip(const Project &project, const std::string &to, Terminal &terminal)
+/// A no when a file that the records speak of is not in it as it was taken in, as for a backup.
+Outcome writeZip(const Project &project, const std::string &to, Terminal &terminal)
 {
     const auto report = *exchange::writeArchive(project.folder(), to, SystemClock{}.now());
     for (const std::string &name : report.missing)
         terminal.complain(fmt::format("{}: not in the project, so not in the archive.", name));
     for (const std::string &name : report.altered)
         terminal.complain(fmt::format("{}: no longer what was taken in; archived as it is.", name));
+    return report.missing.empty() && report.altered.empty() ? Outcome::Done : Outcome::No;
 }
 
 std::optional<int> alarmDaysOf(const Options &options)
@@ -43,7 +45,7 @@ std::optional<int> alarmDaysOf(const Options &options)
     return int(wholeNumberOf(*options.alarmDays, "--alarm", 0, most));
 }
 
-void write(const Options &options, const Project &project, Terminal &terminal)
+Outcome write(const Options &options, const Project &project, Terminal &terminal)
 {
     const std::optional<int> alarmDays = alarmDaysOf(options);
     const std::string suffix = std::filesystem::path(options.to).extension().string();
@@ -52,7 +54,7 @@ void write(const Options &options, const Project &project, Terminal &terminal)
     if (options.asCsv)
         exchange::writeCsvFolder(*project.records(), options.to);
     else if (suffix == ".zip")
-        writeZip(project, options.to, terminal);
+        return writeZip(project, options.to, terminal);
     else if (suffix == ".json")
         exchange::writeDocumentFile(*project.records(), options.to);
     else if (suffix == ".ics")
@@ -62,14 +64,15 @@ void write(const Options &options, const Project &project, Terminal &terminal)
     else
         throw WrongUsage(
             "--to: name a file that ends in .json, .zip or .ics, or a folder with --csv.");
+    return Outcome::Done;
 }
 
 Outcome exportProject(const Options &options, Terminal &terminal)
 {
     const auto project = openForReading(options.project, terminal);
-    write(options, *project, terminal);
+    const Outcome outcome = write(options, *project, terminal);
     fmt::print(terminal.out(), "Wrote {}.\n", onOneLine(options.to));
-    return Outcome::Done;
+    return outcome;
 }
 
 } // namespace

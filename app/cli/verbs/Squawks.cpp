@@ -144,7 +144,8 @@ SquawkFilter filterOf(const Options &options, const Records &records)
     if (options.inspection) {
         filter.inspection = Id<Inspection>{*options.inspection};
         if (!records.findLive(filter.inspection))
-            throw WrongUsage(fmt::format("No inspection has the id {}.", *options.inspection));
+            throw WrongUsage(
+                fmt::format("--inspection: there is no inspection {}.", *options.inspection));
     }
     return filter;
 }

@@ -29,7 +29,7 @@ Outcome takeBack(Project &project, std::int64_t row, Terminal &terminal)
     const auto found = std::ranges::find(lines, row, &JournalLine::seq);
     if (found == lines.end())
         throw WrongUsage(
-            fmt::format("The journal has no row {}; lastrivet-cli journal lists them", row));
+            fmt::format("The journal has no row {}; lastrivet-cli journal lists them.", row));
     const std::string taken = "Taken back: " + found->label;
     const auto result = project.reverse(row, taken);
     if (!result && result.reason().has_nothing) {
