@@ -40,15 +40,32 @@ std::vector<std::string> chainOf(Database &database)
 
 using Chain = std::vector<std::string>;
 
+bool isBefore(const Chain &theirs, const Chain &ours)
+{
+    return theirs.size() <= ours.size() && std::equal(theirs.begin(), theirs.end(), ours.begin());
+}
+
+/// Whether hashes differ because they rotted, and not because somebody made changes there. That
+/// is worked out only where they differ, since it reads the whole journal.
+bool isRotten(Database &database, const Chain &theirs, const Chain &ours)
+{
+    const bool isOfOne = !theirs.empty() && !ours.empty() && theirs.front() == ours.front();
+    return isOfOne && !isBefore(theirs, ours) &&
+           storage::firstBreak(storage::Journal(database).rows()).has_value();
+}
+
 /// The chain of the database there; nothing when it is damaged.
-std::optional<Chain> chainAt(const storage::ProjectFolder &folder, Time now)
+std::optional<Chain> chainAt(const storage::ProjectFolder &folder, const Chain &ours, Time now)
 {
     // The project is another place, of which the sentence must not be taken to speak.
     return storage::withFaultsAt(folder.root(), [&]() -> std::optional<Chain> {
         try {
-            return storage::withFaults([&] {
+            return storage::withFaults([&]() -> std::optional<Chain> {
                 const auto kept = storage::openDatabase(folder, true, now);
-                return chainOf(*kept.database);
+                Chain chain = chainOf(*kept.database);
+                if (isRotten(*kept.database, chain, ours))
+                    return std::nullopt;
+                return chain;
             });
         } catch (const storage::NotReadHere &) {
             throw;
@@ -87,7 +104,7 @@ void requireBefore(const Chain &theirs, const Chain &ours, const storage::Projec
     const std::string place = folder.root().string();
     if (theirs.empty() || ours.empty() || theirs.front() != ours.front())
         throw NotWritable(Message{"{0} holds another project; nothing was changed.", {place}});
-    if (theirs.size() > ours.size() || !std::equal(theirs.begin(), theirs.end(), ours.begin()))
+    if (!isBefore(theirs, ours))
         throw NotWritable(Message{"{0} has changes that this project has not; they would be lost, "
                                   "so nothing was changed. Choose another folder.",
                                   {place}});
@@ -157,7 +174,8 @@ void BackupPlace::requireOwn(Database &project, Time now)
             refuseStranger(m_folder);
         return;
     }
-    auto theirs = chainAt(m_folder, now);
+    const Chain ours = chainOf(project);
+    auto theirs = chainAt(m_folder, ours, now);
     m_isDamaged = !theirs;
     if (!theirs) {
         // Every backup has these; a file of the name alone may be anybody's.
@@ -166,7 +184,7 @@ void BackupPlace::requireOwn(Database &project, Time now)
         theirs = chainOfCopies(m_folder);
     }
     if (theirs)
-        requireBefore(*theirs, chainOf(project), m_folder);
+        requireBefore(*theirs, ours, m_folder);
 }
 
 void BackupPlace::take(std::string_view projectName, Time now)

@@ -68,6 +68,26 @@ TEST_CASE("A database that is found damaged only when it is to become a copy is 
     CHECK(verify(shelved.place()).findings.empty());
 }
 
+TEST_CASE("A backup whose journal rotted is damaged, and not taken for somebody's work in it")
+{
+    Shelved shelved;
+    const std::string hash = shelved.backUp().journal_hash;
+    std::string raw;
+    for (std::size_t i = 0; i < hash.size(); i += 2)
+        raw += char(std::stoi(hash.substr(i, 2), nullptr, 16));
+    const fs::path database = shelved.place() / "records.db";
+    std::string bytes = read(database);
+    const std::size_t at = bytes.find(raw);
+    REQUIRE(at != std::string::npos);
+    bytes[at] = char(bytes[at] ^ 1);
+    write(database, bytes);
+    shelved.project().part("Right wing");
+    const auto report = shelved.backUp();
+    REQUIRE_FALSE(report.damaged_database.empty());
+    CHECK(read(shelved.place() / report.damaged_database) == bytes);
+    CHECK(verify(shelved.place()).findings.empty());
+}
+
 TEST_CASE("A damaged backup of another project, by its copies, is left alone")
 {
     Shelved shelved;
