@@ -12,7 +12,9 @@ namespace {
 
 /// Above this many steps their sum is drawn as one lognormal number of the same mean and variance.
 constexpr std::size_t fewSteps = 40;
-/// Weeks that are drawn together, so that good and bad stretches of time stay together.
+/// Weeks that are drawn together, so that good and bad stretches of time stay together. After the
+/// newest week comes the oldest (the circular block bootstrap of Politis and Romano, 1992), so that
+/// each week comes as often as any other: else the outermost ones would hardly come at all.
 constexpr std::size_t block = 4;
 /// A hundred years, in weeks.
 constexpr double longestWeeks = 5200;
@@ -109,9 +111,9 @@ std::optional<double> Futures::drawLength(const EachWeek &eachWeek)
 {
     double done = 0;
     for (std::size_t passed = 0; double(passed) < longestWeeks;) {
-        const auto first = m_draws.below(m_weeks.size() - block + 1);
+        const auto first = m_draws.below(m_weeks.size());
         for (std::size_t i = first; i < first + block; ++i) {
-            const double week = m_weeks[i];
+            const double week = m_weeks[i % m_weeks.size()];
             if (done + week >= m_whole)
                 return double(passed) + (week > 0 ? (m_whole - done) / week : 0);
             done += week;

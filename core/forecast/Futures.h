@@ -30,7 +30,8 @@ Posterior posteriorOf(const std::vector<double> &logRatios);
 ///
 /// For each future, how slow the builder is and how much that varies are drawn once and hold for
 /// all steps. Rework comes on top: its share is drawn from what the log shows and a prior of 8 %
-/// with the weight of 100 hours (chosen values, ours). Weeks of work are drawn in blocks of four.
+/// with the weight of 100 hours (chosen values, ours). Weeks of work are drawn in blocks of four,
+/// each of them as often as any other.
 class Futures {
 public:
     /// Called after each week with the number of weeks so far and the minutes done by then.

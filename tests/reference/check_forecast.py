@@ -154,9 +154,9 @@ def drawn(builder, draws=200_000):
     rest, passed = whole.copy(), numpy.zeros(draws)
     weeks = numpy.array(builder.weeks)
     while (rest > 0).any():
-        first = random_numbers.integers(0, 26 - 3, size=draws)
+        first = random_numbers.integers(0, 26, size=draws)
         for i in range(4):
-            week = weeks[first + i]
+            week = weeks[(first + i) % 26]  # after the newest comes the oldest
             is_open = rest > 0
             is_last = is_open & (week >= rest)
             passed[is_last] += rest[is_last] / week[is_last]

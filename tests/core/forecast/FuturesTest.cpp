@@ -91,6 +91,25 @@ TEST_CASE("Weeks come again in blocks of four, as they followed each other")
     }
 }
 
+TEST_CASE("Wherever the weeks of work lie in the half year, the pace is that of the whole")
+{
+    // An hour in one of 26 weeks: a hundred hours take 2,600 weeks, also when it is the newest.
+    const std::vector<AssemblyWork> work{{Id<Component>{1}, {}, 6000}};
+    for (const auto worked : {0U, 1U, 13U, 25U}) {
+        std::vector<double> weeks(26);
+        weeks[worked] = 60;
+        Futures futures({}, work, weeks, 3);
+        constexpr int draws = 40;
+        double sum = 0;
+        for (int i = 0; i < draws; ++i) {
+            futures.next();
+            REQUIRE(futures.length());
+            sum += *futures.length();
+        }
+        CHECK(sum / draws == Approx(2600).epsilon(0.07));
+    }
+}
+
 TEST_CASE("A step without an estimate takes what steps on that kind of part took, else any step")
 {
     test::ProjectBuilder project;
