@@ -155,7 +155,9 @@ Opening openDatabase(const ProjectFolder &folder, bool readOnly, Time now)
 
 Opening openCopyOf(const fs::path &database, Time now)
 {
-    requireProject(database, database);
+    // A copy of another name was named itself, not the folder around it.
+    const ProjectFolder folder(database.parent_path());
+    requireProject(folder.database() == database ? folder.root() : database, database);
     requireWholeFile(database);
     Opening opening;
     opening.readOnly = ReadOnlyCause::Asked;

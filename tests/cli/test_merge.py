@@ -56,7 +56,8 @@ class Merge(TerminalTest):
         self.ask("new", stranger, "--name", "Else", "--profile", "plain")
         before = self.exported(self.project)
         self.refused(3, "merge", self.project, stranger, says="not copies of one project")
-        self.refused(3, "merge", self.project, self.folder / "nowhere", says="nowhere")
+        self.refused(3, "merge", self.project, self.folder / "nowhere",
+                     says="nowhere is not a Lastrivet project: it has no records.db")
         self.refused(3, "merge", self.project, self.folder, says="not a Lastrivet project")
         self.assertEqual(self.exported(self.project), before)
 
