@@ -14,7 +14,8 @@ Moment momentOf(const std::string &text, std::string_view option)
     if (const auto moment = Moment::parse(text))
         return *moment;
     throw WrongUsage(fmt::format(
-        "{}: “{}” is no day of the calendar; write 2026-03-14 or 2026-03-14T16:30.", option, text));
+        "{}: “{}” is no day or time from 1900 to 2199; write 2026-03-14 or 2026-03-14T16:30.",
+        option, text));
 }
 
 std::int64_t wholeNumberOf(const std::string &text, std::string_view option, std::int64_t least,

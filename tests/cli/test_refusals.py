@@ -100,7 +100,9 @@ class Usage(TerminalTest):
         self.refused(2, "squawks", self.project, "--inspection", "0", says="there is no inspection 0")
         beyond = "99999999999999999999"
         self.refused(2, "ready", self.project, "--closing", beyond, says=f"no closing {beyond}.")
-        self.refused(2, "ready", self.project, "--as-of", "2026-02-30", says="2026-02-30")
+        for moment in ("2026-02-30", "2026-03-02T7:00", "2026-03-02T25:00", "2200-01-01"):
+            self.refused(2, "ready", self.project, "--as-of", moment,
+                         says=f"“{moment}” is no day or time from 1900 to 2199; write")
         self.refused(2, "ready", self.project, "--as-of", "", says="--as-of")
         self.refused(2, "packet", self.project, "--closing", "999", "--to",
                      self.folder / "p.pdf", says="999")
