@@ -7,6 +7,7 @@
 #include "core/evidence/KnownHashes.h"
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/ReadableName.h"
+#include "core/evidence/UnnamedFiles.h"
 #include "core/evidence/Wholeness.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
@@ -216,7 +217,7 @@ private:
         copy.settle();
         const fs::path relative = folderFor(kind, whenFor(answer.media));
         const fs::path folder = m_folder / relative;
-        const std::string name = nameIn(folder, copy, kind, what, answer);
+        const std::string name = nameIn(relative, copy, kind, what, answer);
         try {
             settleFolder(folder);
         } catch (const FileFault &) {
@@ -229,15 +230,18 @@ private:
     }
 
     /// Gives the copy the shortest name that no other file has. A file of the same content may have
-    /// it: an intake that was undone leaves its files behind.
-    std::string nameIn(const fs::path &folder, NewFile &copy, FileKind kind,
+    /// it: an intake that was undone leaves its files behind, and another may run at this moment.
+    std::string nameIn(const fs::path &relative, NewFile &copy, FileKind kind,
                        const std::string &what, PreparedFile &answer) const
     {
         const std::string &hash = answer.media.sha256;
         for (const std::size_t digits : {6, 10, 16, 32, 64}) {
             std::string name = readableName(kind, whenFor(answer.media), what, hash, digits);
             answer.made_file = copy.publish(name);
-            if (answer.made_file || sumOf(SourceFile(folder / name)) == hash)
+            if (answer.made_file)
+                return name;
+            keepForRecord(m_folder, (relative / name).generic_string());
+            if (sumOf(SourceFile(m_folder / relative / name)) == hash)
                 return name;
         }
         throw FileFault({"{0} could not be saved: its name is taken by another file.",

@@ -5,6 +5,7 @@
 #include "core/base/Error.h"
 #include "core/base/Tongue.h"
 #include "core/evidence/MediaFile.h"
+#include "core/evidence/UnnamedFiles.h"
 #include "core/project/Project.h"
 
 #include <fmt/format.h>
@@ -15,7 +16,6 @@
 #include <set>
 #include <string>
 #include <string_view>
-#include <system_error>
 #include <utility>
 
 namespace lastrivet::evidence {
@@ -176,11 +176,12 @@ IntakeReport store(Project &project, Batch batch, ChangeKind kind, const IntakeL
 
 void discard(const std::filesystem::path &projectFolder, const Batch &batch)
 {
+    std::vector<std::string> made;
     for (const PreparedFile &file : batch) {
-        std::error_code ignored;
         if (file.outcome == Outcome::Copied && file.made_file)
-            std::filesystem::remove(projectFolder / file.media.file, ignored);
+            made.push_back(file.media.file);
     }
+    removeUnnamed(projectFolder, made);
 }
 
 CopiedFiles::CopiedFiles(const Project &project, const std::vector<IncomingFile> &files)

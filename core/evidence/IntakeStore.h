@@ -50,7 +50,8 @@ std::string plainIntakeLabel(std::size_t files, bool onlyPhotos);
 IntakeReport store(Project &project, Batch batch, ChangeKind kind = ChangeKind::Change,
                    const IntakeLabel &label = plainIntakeLabel);
 
-/// Removes the copies of a batch that will not be stored.
+/// Removes the copies of a batch that will not be stored, as `removeUnnamed`: a form may have put
+/// the same file on record meanwhile.
 void discard(const std::filesystem::path &projectFolder, const Batch &batch);
 
 /// Files that are copied into the project's folder and wait for their rows, which a change of the

@@ -3,6 +3,7 @@
 #include "core/exchange/FileImport.h"
 
 #include "core/evidence/MediaFile.h"
+#include "core/evidence/UnnamedFiles.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
@@ -98,10 +99,8 @@ FileImport::FileImport(fs::path source, fs::path target)
 
 FileImport::~FileImport()
 {
-    for (const fs::path &file : m_made) {
-        std::error_code ignored;
-        fs::remove(file, ignored);
-    }
+    // After a fault the records may name them nevertheless.
+    evidence::removeUnnamed(m_target, m_made);
 }
 
 InputErrors FileImport::check(const ImportPlan &plan, const DocumentReading &reading) const
@@ -209,7 +208,7 @@ std::optional<Message> FileImport::copyNew(const Media &media, const fs::path &f
     target.settle();
     if (!target.publish(to.filename().string()))
         return isTaken();
-    m_made.push_back(to);
+    m_made.push_back(media.file);
     m_folders.insert(to.parent_path());
     ++m_copied;
     return std::nullopt;

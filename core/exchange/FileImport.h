@@ -59,7 +59,8 @@ private:
 
     std::filesystem::path m_source;
     std::filesystem::path m_target;
-    std::vector<std::filesystem::path> m_made;
+    /// As records name them.
+    std::vector<std::string> m_made;
     std::set<std::filesystem::path> m_folders;
     std::size_t m_copied = 0;
     std::vector<std::string> m_missing;

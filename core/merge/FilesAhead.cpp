@@ -15,7 +15,7 @@ FilesAhead::FilesAhead(std::filesystem::path project, std::filesystem::path othe
 
 FilesAhead::~FilesAhead()
 {
-    takeBack(m_brought);
+    takeBack(m_project, m_brought);
 }
 
 bool FilesAhead::bring(const OnFile &onFile)

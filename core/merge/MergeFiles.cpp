@@ -3,6 +3,7 @@
 #include "core/merge/MergeFiles.h"
 
 #include "core/evidence/MediaFile.h"
+#include "core/evidence/UnnamedFiles.h"
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
@@ -23,6 +24,18 @@ bool isThere(const fs::path &folder, const Media &media)
 {
     std::error_code none;
     return fs::exists(folder / media.file, none);
+}
+
+/// The same of a file that the merge needs. One of a new record may have been copied ahead, by
+/// somebody who gives up at this moment: it is there to stay, or is not there.
+bool isThereToStay(const CopyOfProject &mine, const Media &media)
+{
+    if (!isThere(mine.folder, media))
+        return false;
+    if (mine.records->find(media.id))
+        return true;
+    evidence::keepForRecord(mine.folder, media.file);
+    return isThere(mine.folder, media);
 }
 
 /// Finds the file of a photograph by its sum, whatever it is called.
@@ -95,7 +108,7 @@ void bringOne(const Media &media, const FilesBySum &there, const FilesBySum &her
         source = here.find(media);
     const auto target = source ? evidence::locate(mine.folder, media) : std::optional<fs::path>();
     if (target && bring(*source, mine.folder, media))
-        brought.copied.push_back(*target);
+        brought.copied.push_back(media.file);
     else if (const auto *known = mine.records->find(media.id); !known || known->file != media.file)
         brought.missing.push_back(media.file);
 }
@@ -110,7 +123,7 @@ bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfPr
     const FilesBySum here(mine);
     std::size_t done = 0;
     for (const auto &media : merged.media) {
-        if (!isThere(mine.folder, media))
+        if (!isThereToStay(mine, media))
             bringOne(media, there, here, mine, brought);
         if (onFile && !onFile(++done, merged.media.size()))
             return false;
@@ -118,12 +131,9 @@ bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfPr
     return true;
 }
 
-void takeBack(const BroughtFiles &brought)
+void takeBack(const fs::path &folder, const BroughtFiles &brought)
 {
-    for (const auto &file : brought.copied) {
-        std::error_code stays;
-        fs::remove(file, stays);
-    }
+    evidence::removeUnnamed(folder, brought.copied);
 }
 
 } // namespace lastrivet::merge

@@ -19,7 +19,8 @@ struct CopyOfProject {
 
 /// What became of the files of a merge.
 struct BroughtFiles {
-    std::vector<std::filesystem::path> copied;
+    /// As records name them.
+    std::vector<std::string> copied;
     /// New files, as records name them, that neither copy has whole.
     std::vector<std::string> missing;
 };
@@ -31,7 +32,7 @@ bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfPr
                 BroughtFiles &brought,
                 const std::function<bool(std::size_t done, std::size_t total)> &onFile = {});
 
-/// Removes what was copied, where no record will name it.
-void takeBack(const BroughtFiles &brought);
+/// Removes what was copied into the folder, but nothing that a record names by now.
+void takeBack(const std::filesystem::path &folder, const BroughtFiles &brought);
 
 } // namespace lastrivet::merge

@@ -78,7 +78,7 @@ void bringAllOrNone(const Records &merged, const merge::CopyOfProject &mine,
     try {
         merge::bringFiles(merged, mine, other, brought);
     } catch (...) {
-        merge::takeBack(brought);
+        merge::takeBack(mine.folder, brought);
         throw;
     }
 }
@@ -140,7 +140,7 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesyste
         };
         auto done = carryOut(plan);
         if (!done) {
-            merge::takeBack(brought);
+            merge::takeBack(m_folder.root(), brought);
             return done.reason();
         }
         report.records = done->touched.size();

@@ -5,6 +5,8 @@
 #include "core/storage/Changeset.h"
 #include "core/storage/Journal.h"
 
+#include <SQLiteCpp/Statement.h>
+
 #include <filesystem>
 
 namespace lastrivet::storage {
@@ -30,6 +32,16 @@ void addFiles(const ChangedRow &change, std::set<std::string> &names)
 std::string fileName(std::string_view file)
 {
     return std::filesystem::path(file).lexically_normal().generic_string();
+}
+
+std::set<std::string> filesOnRecord(const Database &database)
+{
+    std::set<std::string> names;
+    SQLite::Statement rows(database.sql(),
+                           R"(SELECT "file" FROM "media" WHERE "file" IS NOT NULL)");
+    while (rows.executeStep())
+        names.insert(fileName(rows.getColumn(0).getString()));
+    return names;
 }
 
 std::set<std::string> filesEverNamed(Database &database)

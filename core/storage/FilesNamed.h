@@ -13,6 +13,9 @@ namespace lastrivet::storage {
 /// The one spelling of a file's place in the project's folder.
 std::string fileName(std::string_view file);
 
+/// The files of all records, withdrawn ones too, in the spelling of `fileName`.
+std::set<std::string> filesOnRecord(const Database &database);
+
 /// Every file that the journal ever named, in the spelling of `fileName`: undone photographs keep
 /// their files.
 std::set<std::string> filesEverNamed(Database &database);

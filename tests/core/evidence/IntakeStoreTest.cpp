@@ -203,6 +203,41 @@ TEST_CASE("A copy that another intake found in its place and put on record first
     CHECK(filesIn(project.folder() / "photos") == 1);
 }
 
+TEST_CASE("Who gives up takes no copy along that a record names by now, a withdrawn one neither")
+{
+    TestProject project;
+    const TemporaryFolder camera;
+    const auto files = photos(camera.path(), 2, project.part("Left wing"));
+    Intake cancelled(project.folder(), *project->records(), project->now());
+    const PreparedFile first = cancelled.prepare(files[0]);
+    const PreparedFile second = cancelled.prepare(files[1]);
+    REQUIRE(first.made_file);
+    REQUIRE(second.made_file);
+    const auto taken = takeIn(*project, {files[0]}).taken;
+    REQUIRE(taken.size() == 1);
+    project.change("Withdrawn", [&](Edit &edit) { edit.withdraw(taken.front(), "Out of focus."); });
+    discard(project.folder(), {first, second});
+    CHECK(fs::exists(project.folder() / first.media.file));
+    CHECK_FALSE(fs::exists(project.folder() / second.media.file));
+}
+
+TEST_CASE("Of two who take the same file in at a time, one may give up and the other has it")
+{
+    TestProject project;
+    const TemporaryFolder camera;
+    const auto files = photos(camera.path(), 1, project.part("Left wing"));
+    Intake one(project.folder(), *project->records(), project->now());
+    Intake other(project.folder(), *project->records(), project->now());
+    const PreparedFile made = one.prepare(files.front());
+    const PreparedFile found = other.prepare(files.front());
+    REQUIRE(made.made_file);
+    REQUIRE_FALSE(found.made_file);
+    REQUIRE(found.media.file == made.media.file);
+    discard(project.folder(), {made});
+    CHECK(store(*project, {found}).taken.size() == 1);
+    CHECK(fs::exists(project.folder() / found.media.file));
+}
+
 TEST_CASE("A picture and what is done with it are one change, and one step of undo")
 {
     TestProject project;

@@ -102,6 +102,18 @@ TEST_CASE("A file that was there before stays when copying ahead is given up")
     CHECK(two.isThere());
 }
 
+TEST_CASE("A file that a merge put on record meanwhile stays when copying ahead is given up")
+{
+    WithPhoto two;
+    {
+        merge::FilesAhead files(two.robin.folder(), two.kim->folder());
+        REQUIRE(files.bring());
+        REQUIRE(files.copied() == 1);
+        two.robin.merge(*two.kim);
+    }
+    CHECK(two.isThere());
+}
+
 TEST_CASE("A merge that cannot copy every file leaves none behind")
 {
     WithPhoto two;
