@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/merge/Decision.h"
 
+#include "core/merge/ChangeContent.h"
 #include "core/merge/Replay.h"
+#include "core/records/OwnFileName.h"
 
 #include <algorithm>
 
@@ -61,6 +63,38 @@ bool withdraw(Decided &decided, const ConflictRow &conflict, Moment now)
     return true;
 }
 
+/// Notes under which names the files may lie of photographs that a change puts on record. In the
+/// folder there may be others under these, which no record names any more: each photograph gets a
+/// name of its own.
+void nameFiles(Decided &decided, const Records &before, const storage::JournalRow &leftOut)
+{
+    if (!leftOut.changeset)
+        return;
+    static const auto file = columnOf(storage::tablesOf(RecordType::Media).front(), "file");
+    const auto content = contentOf(*leftOut.changeset);
+    for (const auto &edits : content.records) {
+        const auto *own = edits.record.type == RecordType::Media ? edits.own() : nullptr;
+        if (!own || file >= own->after.size() || !own->after[file])
+            continue;
+        if (const auto *name = std::get_if<std::string>(&*own->after[file]))
+            decided.files.insert(*name);
+    }
+    for (const RecordRef ref : decided.touched) {
+        const auto *media =
+            ref.type == RecordType::Media ? decided.state.records.find(Id<Media>{ref.id}) : nullptr;
+        const auto *was = media ? before.find(media->id) : nullptr;
+        if (!media)
+            continue;
+        decided.files.insert(was ? was->file : media->file);
+        if (was)
+            continue;
+        Media renamed = *media;
+        renamed.file = ownFileName(*media);
+        decided.files.insert(renamed.file);
+        decided.state.records.put(RecordType::Media, &renamed);
+    }
+}
+
 } // namespace
 
 storage::Cell *cellOf(RecordRows &rows, const ConflictRow &conflict)
@@ -100,7 +134,7 @@ Result<Decided, Message> decide(const MergeState &before, std::int64_t id,
     if (found == before.conflicts.end() || found->second.decision)
         return Message{"There is no such thing to decide.", {}};
     const auto &conflict = found->second;
-    Decided decided{before, {conflict.record}};
+    Decided decided{before, {conflict.record}, {}};
     if (decision == ConflictDecision::Taken) {
         const Message byHand{"This cannot be taken over by itself; change the record by hand, then "
                              "keep what stands.",
@@ -114,7 +148,8 @@ Result<Decided, Message> decide(const MergeState &before, std::int64_t id,
             if (!replay.play(*leftOut))
                 return Message{"It still does not fit: {0}",
                                {replay.state().conflicts.at(id).reason}};
-            decided = {replay.state(), replay.touched()};
+            decided = {replay.state(), replay.touched(), {}};
+            nameFiles(decided, before.records, *leftOut);
         } else if (conflict.kind == ConflictKind::Existence ? !withdraw(decided, conflict, now)
                                                             : !takeValue(decided, conflict)) {
             return byHand;

@@ -9,6 +9,7 @@
 #include "core/storage/RecordRows.h"
 
 #include <set>
+#include <string>
 
 namespace lastrivet::merge {
 
@@ -16,6 +17,9 @@ namespace lastrivet::merge {
 struct Decided {
     MergeState state;
     std::set<RecordRef> touched;
+    /// Names under which the files of photographs may lie that it puts on record, or gives another
+    /// name.
+    std::set<std::string> files;
 };
 
 /// The cell of its record's rows that a conflict is about; null when it is not there any more.

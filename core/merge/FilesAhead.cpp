@@ -25,7 +25,7 @@ bool FilesAhead::bring(const OnFile &onFile)
         const CopyRead other(m_place);
         const auto merged = mergeHistories(mine.state(), mine.history(), other.history());
         return merged.carried.empty() ||
-               bringFiles(merged.with_left_out, mine.files(), other.files(), m_brought, onFile);
+               bringFiles(merged, mine.files(), other.files(), m_brought, onFile);
     });
 }
 

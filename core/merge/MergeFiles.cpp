@@ -7,17 +7,28 @@
 #include "core/evidence/files/FileFault.h"
 #include "core/evidence/files/FileSum.h"
 #include "core/evidence/files/NewFile.h"
+#include "core/merge/Decision.h"
+#include "core/merge/MergeHistories.h"
+#include "core/records/OwnFileName.h"
 
 #include <spdlog/spdlog.h>
 
+#include <algorithm>
 #include <optional>
+#include <set>
+#include <string>
+#include <string_view>
 #include <unordered_map>
+#include <utility>
+#include <vector>
 
 namespace lastrivet::merge {
 
 namespace {
 
 namespace fs = std::filesystem;
+
+using Places = std::vector<fs::path>;
 
 /// One call of the system: to resolve the place of every file of a large project takes seconds.
 bool isThere(const fs::path &folder, const Media &media)
@@ -55,11 +66,29 @@ public:
     {
         const auto bySum = m_bySum.find(wanted.sha256);
         const auto *media = bySum != m_bySum.end() ? bySum->second : m_records.find(wanted.id);
-        if (!media || !isThere(m_folder, *media))
-            return std::nullopt;
-        const auto file = evidence::locate(m_folder, *media);
+        return media && isThere(m_folder, *media) ? named(media->file) : std::nullopt;
+    }
+
+    /// The file of this name, whatever is in it.
+    std::optional<fs::path> named(const std::string &name) const
+    {
+        const auto file = evidence::locate(m_folder, name);
         std::error_code none;
         return file && fs::is_regular_file(*file, none) ? file : std::nullopt;
+    }
+
+    /// Where the photograph's file may be, if not where a record says: nothing but a sum tells
+    /// whether it is that.
+    Places placesOf(const Media &media, const std::set<std::string> &names) const
+    {
+        Places places;
+        if (auto known = find(media))
+            places.push_back(std::move(*known));
+        for (const std::string &name : names) {
+            if (auto place = media.sha256.empty() ? std::nullopt : named(name))
+                places.push_back(std::move(*place));
+        }
+        return places;
     }
 
 private:
@@ -98,6 +127,20 @@ bool bring(const fs::path &from, const fs::path &folder, const Media &media)
     return true;
 }
 
+/// Copies the file from the first of these places that has it.
+void bringFrom(const Places &places, const CopyOfProject &mine, const Media &media,
+               BroughtFiles &brought)
+{
+    const bool isBrought = evidence::locate(mine.folder, media) &&
+                           std::any_of(places.begin(), places.end(), [&](const fs::path &place) {
+                               return bring(place, mine.folder, media);
+                           });
+    if (isBrought)
+        brought.copied.push_back(media.file);
+    else if (const auto *known = mine.records->find(media.id); !known || known->file != media.file)
+        brought.missing.push_back(media.file);
+}
+
 void bringOne(const Media &media, const FilesBySum &there, const FilesBySum &here,
               const CopyOfProject &mine, BroughtFiles &brought)
 {
@@ -106,29 +149,75 @@ void bringOne(const Media &media, const FilesBySum &there, const FilesBySum &her
     auto source = there.find(media);
     if (!source)
         source = here.find(media);
-    const auto target = source ? evidence::locate(mine.folder, media) : std::optional<fs::path>();
-    if (target && bring(*source, mine.folder, media))
-        brought.copied.push_back(media.file);
-    else if (const auto *known = mine.records->find(media.id); !known || known->file != media.file)
-        brought.missing.push_back(media.file);
+    bringFrom(source ? Places{*source} : Places(), mine, media, brought);
+}
+
+/// Whether what lies under its name has the photograph's sum.
+bool isItsFile(const fs::path &folder, const Media &media)
+{
+    try {
+        const auto place = evidence::locate(folder, media);
+        return place && evidence::sumOf(evidence::SourceFile(*place)) == media.sha256;
+    } catch (const evidence::FileFault &) {
+        return false;
+    }
+}
+
+/// What only a change that was left out put on record may find another file under its name here,
+/// and may be on record in neither copy: it then has a name of its own from the first.
+void bringLeftOut(const Media &media, const FilesBySum &there, const FilesBySum &here,
+                  const CopyOfProject &mine, BroughtFiles &brought)
+{
+    if (!evidence::mayNameFile(media.file))
+        return;
+    const bool isSummed = !media.sha256.empty();
+    Media copy = media;
+    if (isSummed && isThereToStay(mine, copy) && isItsFile(mine.folder, copy))
+        return;
+    const auto ownName = ownFileName(media);
+    if (!isSummed || isThere(mine.folder, media))
+        copy.file = ownName;
+    if (isThereToStay(mine, copy))
+        return;
+    auto places = there.placesOf(media, {media.file, ownName});
+    if (auto place = isSummed ? std::nullopt : there.named(ownName))
+        places.push_back(std::move(*place));
+    for (auto &place : here.placesOf(media, {media.file}))
+        places.push_back(std::move(place));
+    bringFrom(places, mine, copy, brought);
 }
 
 } // namespace
 
-bool bringFiles(const Records &merged, const CopyOfProject &mine, const CopyOfProject &other,
-                BroughtFiles &brought,
+bool bringFiles(const MergedHistories &merged, const CopyOfProject &mine,
+                const CopyOfProject &other, BroughtFiles &brought,
                 const std::function<bool(std::size_t done, std::size_t total)> &onFile)
 {
     const FilesBySum there(other);
     const FilesBySum here(mine);
+    const auto &all = merged.with_left_out.media;
     std::size_t done = 0;
-    for (const auto &media : merged.media) {
-        if (!isThereToStay(mine, media))
+    for (const auto &media : all) {
+        if (!merged.state.records.find(media.id))
+            bringLeftOut(media, there, here, mine, brought);
+        else if (!isThereToStay(mine, media))
             bringOne(media, there, here, mine, brought);
-        if (onFile && !onFile(++done, merged.media.size()))
+        if (onFile && !onFile(++done, all.size()))
             return false;
     }
     return true;
+}
+
+void bringDecided(const Decided &decided, const CopyOfProject &mine, BroughtFiles &brought)
+{
+    for (const RecordRef ref : decided.touched) {
+        const auto *media =
+            ref.type == RecordType::Media ? decided.state.records.find(Id<Media>{ref.id}) : nullptr;
+        const auto *was = media ? mine.records->find(media->id) : nullptr;
+        if (!media || (was && was->file == media->file) || isThereToStay(mine, *media))
+            continue;
+        bringFrom(FilesBySum(mine).placesOf(*media, decided.files), mine, *media, brought);
+    }
 }
 
 void takeBack(const fs::path &folder, const BroughtFiles &brought)

@@ -70,6 +70,7 @@ bool Replay::play(const storage::JournalRow &change)
     }
     if (!reason.empty()) {
         turn.rememberLeftOut();
+        turn.leaveNames(m_state.records, m_touched);
         m_memory.setAside.insert_or_assign(change.change_id, isMaking);
         storage::ConflictRow conflict;
         conflict.kind = ConflictKind::SetAside;

@@ -15,6 +15,12 @@ const std::string &ReplayMemory::writerOf(RecordRef record, const std::string &f
     return found == writers.end() ? nobody : found->second;
 }
 
+bool ReplayMemory::isOfLeftOut(const std::string &file, RecordRef photo) const
+{
+    const auto found = leftOutFiles.find(file);
+    return found != leftOutFiles.end() && found->second != photo;
+}
+
 bool ReplayMemory::wasSeen(RecordRef record, const std::string &field,
                            const storage::Cell &value) const
 {

@@ -57,6 +57,8 @@ struct ReplayMemory {
     PhotoIndex photos;
     /// change_ids of changes that were left out, and whether they made records.
     std::map<std::string, bool> setAside;
+    /// Files of photographs that only a change that was left out put on record, and which of them.
+    std::map<std::string, RecordRef> leftOutFiles;
     /// Which change decided a conflict last, by the conflict's id.
     std::map<std::int64_t, std::string> deciders;
     /// Conflicts that two copies decided differently.
@@ -65,6 +67,8 @@ struct ReplayMemory {
     std::map<std::int64_t, Overruled> overruled;
 
     const std::string &writerOf(RecordRef record, const std::string &field) const;
+    /// Whether a photograph that was left out has the name, and it is another than this one.
+    bool isOfLeftOut(const std::string &file, RecordRef photo) const;
     bool wasSeen(RecordRef record, const std::string &field, const storage::Cell &value) const;
 };
 

@@ -40,6 +40,9 @@ public:
     void remember();
     /// Makes the memory know the values of a change that is left out, which its author saw.
     void rememberLeftOut();
+    /// The same of the names of its files, which lie in its author's folder under these: what has
+    /// one of them in `records` gets another.
+    void leaveNames(Records &records, std::set<RecordRef> &touched);
 
 private:
     using Row = storage::Row;
@@ -58,7 +61,9 @@ private:
     void freeNumber(RecordRef record, Row &row);
     void notePhoto(RecordRef record);
     void freeFileName(RecordRef record, Row &row);
-    void renameFile(RecordRef record, Row &row);
+    /// Both return the name that it had.
+    static Cell renameFile(RecordRef record, Row &row);
+    Cell renameFile(Records &records, RecordRef photo);
     void change(storage::RecordRows &rows, const RowEdit &edit);
 
     void changeList(storage::RecordRows &rows, const RowEdit &edit);

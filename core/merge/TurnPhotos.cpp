@@ -2,9 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/merge/Turn.h"
 
+#include "core/records/OwnFileName.h"
+
 #include <algorithm>
-#include <filesystem>
-#include <fmt/format.h>
+#include <string>
 
 namespace lastrivet::merge {
 
@@ -39,18 +40,9 @@ bool namesMedia(const RowEdit &edit, std::size_t column,
     return subject < cells.size() && cells[subject] == Cell{std::string(word(RecordType::Media))};
 }
 
-/// "photos/a_4f2a91.jpg" with twelve digits of the sum instead of six; of a photograph without sum
-/// with its id, which is no other's either.
-std::string withMoreDigits(const std::string &file, const std::string &sum, std::int64_t id)
+const std::string *textIn(const std::optional<Cell> &cell)
 {
-    const std::filesystem::path path(file);
-    auto stem = path.stem().string();
-    if (const auto line = stem.rfind('_');
-        line != std::string::npos && sum.starts_with(stem.substr(line + 1)))
-        stem.erase(line);
-    const auto digits = sum.empty() ? fmt::to_string(id) : sum.substr(0, 12);
-    const auto name = fmt::format("{}_{}{}", stem, digits, path.extension().string());
-    return (path.parent_path() / name).generic_string();
+    return cell ? std::get_if<std::string>(&*cell) : nullptr;
 }
 
 } // namespace
@@ -63,7 +55,7 @@ void Turn::findSamePhotos()
         if (edits.record.type != RecordType::Media || !own || own->kind != RowChange::Insert ||
             sum >= own->after.size() || m_memory.samePhoto.contains(edits.record.id))
             continue;
-        const auto *text = own->after[sum] ? std::get_if<std::string>(&*own->after[sum]) : nullptr;
+        const auto *text = textIn(own->after[sum]);
         const auto *known = text && !text->empty()
                                 ? m_memory.photos.withSum(m_after.records, *text, edits.record.id)
                                 : nullptr;
@@ -111,27 +103,59 @@ void Turn::freeFileName(RecordRef record, Row &row)
     static const auto file = columnOf(mediaTable(), "file");
     const auto *name = std::get_if<std::string>(&row[file]);
     const Media *media = name ? m_memory.photos.withFile(m_after.records, *name) : nullptr;
-    if (!media)
+    if (media) {
+        // Both get another name, so that no file on any disk has to give way.
+        const RecordRef other{RecordType::Media, media->id.value()};
+        const auto was = renameFile(m_after.records, other);
+        later([this, other, was] { m_memory.seen[{other, "file"}].push_back(was); });
+        m_touched.insert(other);
+    } else if (!name || !m_memory.isOfLeftOut(*name, record)) {
         return;
-    // Both get another name, so that no file on any disk has to give way.
-    storage::RecordRows other(m_after.records, {RecordType::Media, media->id.value()});
-    renameFile(other.ref, *other.main);
-    other.putInto(m_after.records);
-    notePhoto(other.ref);
-    m_touched.insert(other.ref);
-    renameFile(record, row);
+    }
+    const auto was = renameFile(record, row);
+    later([this, record, was] { m_memory.seen[{record, "file"}].push_back(was); });
 }
 
-void Turn::renameFile(RecordRef record, Row &row)
+storage::Cell Turn::renameFile(RecordRef record, Row &row)
 {
     static const auto file = columnOf(mediaTable(), "file");
     static const auto sum = columnOf(mediaTable(), "sha256");
-    const auto *name = std::get_if<std::string>(&row[file]);
-    if (!name)
-        return;
+    auto was = row[file];
+    const auto *name = std::get_if<std::string>(&was);
     const auto *digits = std::get_if<std::string>(&row[sum]);
-    later([this, record, was = row[file]] { m_memory.seen[{record, "file"}].push_back(was); });
-    row[file] = withMoreDigits(*name, digits ? *digits : std::string(), record.id);
+    if (name)
+        row[file] = ownFileName(*name, digits ? *digits : std::string(), record.id);
+    return was;
+}
+
+storage::Cell Turn::renameFile(Records &records, RecordRef photo)
+{
+    storage::RecordRows rows(records, photo);
+    auto was = renameFile(photo, *rows.main);
+    rows.putInto(records);
+    m_memory.photos.note(*records.find(Id<Media>{photo.id}));
+    return was;
+}
+
+void Turn::leaveNames(Records &records, std::set<RecordRef> &touched)
+{
+    static const auto file = columnOf(mediaTable(), "file");
+    for (const auto &edits : m_content.records) {
+        const auto *own = edits.own();
+        const auto *name = edits.record.type == RecordType::Media && own &&
+                                   own->kind == RowChange::Insert && file < own->after.size()
+                               ? textIn(own->after[file])
+                               : nullptr;
+        if (!name)
+            continue;
+        m_memory.leftOutFiles.try_emplace(*name, edits.record);
+        const Media *media = m_memory.photos.withFile(records, *name);
+        if (!media || media->id.value() == edits.record.id)
+            continue;
+        const RecordRef other{RecordType::Media, media->id.value()};
+        m_memory.seen[{other, "file"}].push_back(renameFile(records, other));
+        touched.insert(other);
+    }
 }
 
 } // namespace lastrivet::merge

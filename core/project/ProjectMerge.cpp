@@ -71,16 +71,18 @@ std::string labelOf(std::size_t changes)
                        changes == 1 ? "change" : "changes");
 }
 
-/// Copies the merge's files in; takes back what it copied when one of them cannot be.
-void bringAllOrNone(const Records &merged, const merge::CopyOfProject &mine,
-                    const merge::CopyOfProject &other, merge::BroughtFiles &brought)
+/// Copies files into the folder by `bring`; takes back what it copied when one of them cannot be.
+template <class Bring>
+merge::BroughtFiles broughtAllOrNone(const std::filesystem::path &folder, const Bring &bring)
 {
+    merge::BroughtFiles brought;
     try {
-        merge::bringFiles(merged, mine, other, brought);
+        bring(brought);
     } catch (...) {
-        merge::takeBack(mine.folder, brought);
+        merge::takeBack(folder, brought);
         throw;
     }
+    return brought;
 }
 
 } // namespace
@@ -124,9 +126,9 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesyste
         report.conflicts = undecided(merged.state.conflicts);
         if (merged.carried.empty())
             return report;
-        merge::BroughtFiles brought;
-        bringAllOrNone(merged.with_left_out, {m_folder.root(), m_records.get()}, copy.files(),
-                       brought);
+        auto brought = broughtAllOrNone(m_folder.root(), [&](merge::BroughtFiles &files) {
+            merge::bringFiles(merged, {m_folder.root(), m_records.get()}, copy.files(), files);
+        });
         report.files = brought.copied.size();
         report.missing_files = std::move(brought.missing);
         Plan plan{
@@ -184,7 +186,13 @@ Result<ChangeNotice, Refusal> Project::Implementation::decide(std::int64_t confl
             writeState(decided->state, decided->touched);
             return std::nullopt;
         };
-        return carryOut(plan);
+        const auto brought = broughtAllOrNone(m_folder.root(), [&](merge::BroughtFiles &files) {
+            merge::bringDecided(*decided, {m_folder.root(), m_records.get()}, files);
+        });
+        auto done = carryOut(plan);
+        if (!done)
+            merge::takeBack(m_folder.root(), brought);
+        return done;
     });
 }
 

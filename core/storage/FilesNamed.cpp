@@ -2,29 +2,50 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/storage/FilesNamed.h"
 
+#include "core/records/OwnFileName.h"
 #include "core/storage/Changeset.h"
 #include "core/storage/Journal.h"
 
 #include <SQLiteCpp/Statement.h>
 
+#include <algorithm>
+#include <cstdint>
 #include <filesystem>
+#include <optional>
+#include <variant>
+#include <vector>
 
 namespace lastrivet::storage {
 
 namespace {
 
+const std::string *textIn(const std::vector<std::optional<Cell>> &cells, std::size_t column)
+{
+    return column < cells.size() && cells[column] ? std::get_if<std::string>(&*cells[column])
+                                                  : nullptr;
+}
+
 void addFiles(const ChangedRow &change, std::set<std::string> &names)
 {
     if (change.table != word(RecordType::Media))
         return;
+    const auto &columns = change.recordTable->columns();
+    const auto columnOf = [&](std::string_view name) {
+        return std::size_t(std::find_if(columns.begin(), columns.end(),
+                                        [&](const auto &column) { return column.name == name; }) -
+                           columns.begin());
+    };
+    const auto file = columnOf("file");
     for (const auto *cells : {&change.before, &change.after}) {
-        for (std::size_t i = 0; i < cells->size(); ++i) {
-            const auto &cell = (*cells)[i];
-            if (change.recordTable->columns()[i].name == "file" && cell &&
-                std::holds_alternative<std::string>(*cell))
-                names.insert(fileName(std::get<std::string>(*cell)));
-        }
+        if (const auto *name = textIn(*cells, file))
+            names.insert(fileName(*name));
     }
+    const auto *name = textIn(change.after, file);
+    const auto *id = name ? std::get_if<std::int64_t>(&*change.key(0)) : nullptr;
+    if (change.kind != RowChange::Insert || !id)
+        return;
+    const auto *sum = textIn(change.after, columnOf("sha256"));
+    names.insert(fileName(ownFileName(*name, sum ? *sum : std::string(), *id)));
 }
 
 } // namespace

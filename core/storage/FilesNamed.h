@@ -17,7 +17,7 @@ std::string fileName(std::string_view file);
 std::set<std::string> filesOnRecord(const Database &database);
 
 /// Every file that the journal ever named, in the spelling of `fileName`: undone photographs keep
-/// their files.
+/// their files. With the names under which a merge puts them where these are taken.
 std::set<std::string> filesEverNamed(Database &database);
 
 } // namespace lastrivet::storage

@@ -55,6 +55,14 @@ Id<Media> takeIn(TwoCopies &two, ProjectCopy &copy, const std::string &content)
     return takeIn(two, copy, content, sumOf(content));
 }
 
+/// The captions say what is in the files.
+void checkFile(ProjectCopy &copy, Id<Media> id)
+{
+    const auto *media = copy->records()->find(id);
+    REQUIRE(media);
+    CHECK(read(copy.folder() / media->file) == media->caption);
+}
+
 } // namespace
 
 TEST_CASE("Two photographs of one name are both there after a merge, each under its own")
@@ -134,6 +142,51 @@ TEST_CASE("A merge does not tell of a file that was missing before")
     std::filesystem::remove(two.robin.folder() / "photos/rib.jpg");
     two.rename(two.kim(), "Left wing");
     CHECK(two.robin.merge(two.kim()).missing_files.empty());
+}
+
+TEST_CASE(
+    "A picture that was left out and one of the same name are each its own, and when let in too")
+{
+    const bool isSummed = GENERATE(true, false);
+    const auto sum = [&](const std::string &content) {
+        return isSummed ? sumOf(content) : std::string();
+    };
+    TwoCopies two;
+    const auto rib = two.part(two.robin, "Rib three", "R3");
+    const auto ofRobin = takeIn(two, two.robin, "of Robin", sum("of Robin"));
+    const auto spar = two.part(two.kim(), "Spar");
+    std::filesystem::create_directories(two.kim().folder() / "photos");
+    std::ofstream(two.kim().folder() / "photos/rib.jpg", std::ios::binary) << "of Kim";
+    two.later(two.kim());
+    Id<Media> ofKim;
+    two.kim().change("Spar coded", [&](Edit &edit) {
+        edit.update(spar, [](Component &part) { part.code = "R3"; });
+        Media media;
+        media.kind = MediaKind::Photo;
+        media.file = "photos/rib.jpg";
+        media.caption = "of Kim";
+        media.sha256 = sum("of Kim");
+        ofKim = edit.put(media);
+    });
+    two.mergeBoth();
+    for (auto *copy : {&two.robin, &two.kim()}) {
+        CHECK_FALSE((*copy)->records()->find(ofKim));
+        checkFile(*copy, ofRobin);
+    }
+    const auto conflicts = two.robin->conflicts();
+    REQUIRE(conflicts.size() == 1);
+    two.later(two.robin);
+    two.robin.change("Another code", [&](Edit &edit) {
+        edit.update(rib, [](Component &part) { part.code = "R3a"; });
+    });
+    two.later(two.robin);
+    REQUIRE(two.robin->decide(conflicts.front().id, ConflictDecision::Taken));
+    checkFile(two.robin, ofKim);
+    two.mergeBoth();
+    for (auto *copy : {&two.robin, &two.kim()}) {
+        checkFile(*copy, ofRobin);
+        checkFile(*copy, ofKim);
+    }
 }
 
 TEST_CASE("The picture of a change that was left out comes with the merge, for when it is let in")
