@@ -11868,6 +11868,10 @@
         <source>Withdraw all %1</source>
         <translation>Alle %1 zurückziehen</translation>
     </message>
+    <message>
+        <source>These name it and stay, without it: %1.</source>
+        <translation>Diese nennen es und bleiben, ohne es: %1.</translation>
+    </message>
 </context>
 <context>
     <name>Word</name>

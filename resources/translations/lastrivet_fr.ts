@@ -11868,6 +11868,10 @@
         <source>Withdraw all %1</source>
         <translation>Retirer les %1</translation>
     </message>
+    <message>
+        <source>These name it and stay, without it: %1.</source>
+        <translation>Ceux-ci le nomment et restent, sans lui&#xa0;: %1.</translation>
+    </message>
 </context>
 <context>
     <name>Word</name>

@@ -11,6 +11,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -18,6 +20,18 @@ namespace {
 QString translated(const char *text)
 {
     return QCoreApplication::translate("WithdrawAct", text);
+}
+
+/// What names a photograph or a paper of these, and does not go `with` them for another reason.
+std::vector<RecordRef> stayingWithout(const Records &all, const std::vector<RecordRef> &records,
+                                      const std::vector<RecordRef> &with)
+{
+    auto naming = acts::namingFiles(all, records);
+    std::erase_if(naming, [&](RecordRef record) {
+        return std::ranges::find(with, record) != with.end() ||
+               std::ranges::find(records, record) != records.end();
+    });
+    return naming;
 }
 
 } // namespace
@@ -34,6 +48,11 @@ void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> 
         words +=
             QLatin1Char('\n') +
             translated("These name it and are withdrawn with it: %1.").arg(namesOf(*known, with));
+    const auto staying = stayingWithout(*known, records, with);
+    if (!staying.empty())
+        words +=
+            QLatin1Char('\n') +
+            translated("These name it and stay, without it: %1.").arg(namesOf(*known, staying));
     const QString confirm = with.empty()
                                 ? translated("Withdraw")
                                 : translated("Withdraw all %1").arg(with.size() + records.size());
@@ -47,6 +66,7 @@ void askToWithdraw(Session &session, ActLine &ask, const std::vector<RecordRef> 
                     std::vector<RecordRef> all = acts::companions(edit.records(), records);
                     all.insert(all.end(), records.begin(), records.end());
                     acts::withdraw(edit, all, toStd(answer.text));
+                    acts::letGoOfFiles(edit, records);
                 });
             });
 }

@@ -5,7 +5,9 @@
 #include "core/records/Description.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <set>
+#include <span>
 #include <string>
 
 namespace lastrivet::acts {
@@ -55,21 +57,66 @@ bool recordNames(const Names &names, const RecordDescription &description, const
     });
 }
 
-/// Adds to `names` the records of a type that name one of them; true when there were any.
-bool addNaming(Names &names, const Records &all, const RecordDescription &description)
+/// The live records of a type that name one of these and are none of them.
+std::vector<RecordRef> naming(const Names &names, const Records &all,
+                              const RecordDescription &description)
 {
     const AnyTable &table = all.table(description.type);
-    bool isAny = false;
+    std::vector<RecordRef> found;
     for (const void *record = table.nextAny(0); record;) {
         const std::int64_t id = idOf(description, record);
         if (!isWithdrawn(description, record) && !names.contains({description.type, id}) &&
-            recordNames(names, description, record)) {
-            names.insert({description.type, id});
-            isAny = true;
-        }
+            recordNames(names, description, record))
+            found.push_back({description.type, id});
         record = table.nextAny(id);
     }
-    return isAny;
+    return found;
+}
+
+void dropRefs(std::span<const Field> fields, void *owner, const Names &names)
+{
+    for (const Field &field : fields) {
+        if (field.type == FieldType::Ref && namesIn(names, field, field.value(owner)))
+            field.assign(owner, Scalar());
+    }
+}
+
+void dropItems(const Field &field, void *record, const Names &names)
+{
+    std::vector<Scalar> kept;
+    const std::size_t count = field.size(record);
+    for (std::size_t i = 0; i < count; ++i) {
+        if (const Scalar item = field.item(record, i); !namesIn(names, field, item))
+            kept.push_back(item);
+    }
+    if (kept.size() == count)
+        return;
+    field.clear(record);
+    for (const Scalar &item : kept)
+        field.add(record, item);
+}
+
+/// Takes what is among `names` out of all fields of a record, and out of the rows of its lists.
+void drop(const RecordDescription &description, void *record, const Names &names)
+{
+    dropRefs(description.fields, record, names);
+    for (const Field &field : description.fields) {
+        if (field.type == FieldType::Refs)
+            dropItems(field, record, names);
+        const std::size_t rows = field.rows ? field.size(record) : 0;
+        for (std::size_t i = 0; i < rows; ++i) // of our own copy, which may be changed
+            dropRefs(field.rows->fields, const_cast<void *>(field.row(record, i)), names);
+    }
+}
+
+Names filesAmong(const std::vector<RecordRef> &records)
+{
+    Names files;
+    for (const RecordRef &record : records) {
+        if (record.type == RecordType::Media)
+            files.insert(record);
+    }
+    return files;
 }
 
 } // namespace
@@ -77,14 +124,41 @@ bool addNaming(Names &names, const Records &all, const RecordDescription &descri
 std::vector<RecordRef> companions(const Records &all, const std::vector<RecordRef> &records)
 {
     Names names(records.begin(), records.end());
+    for (const RecordRef &file : filesAmong(records))
+        names.erase(file);
     for (bool isGrowing = true; isGrowing;) {
         isGrowing = false;
-        for (std::size_t type = 1; type < recordTypeCount; ++type)
-            isGrowing |= addNaming(names, all, describe(RecordType(type)));
+        for (std::size_t type = 1; type < recordTypeCount; ++type) {
+            const auto found = naming(names, all, describe(RecordType(type)));
+            names.insert(found.begin(), found.end());
+            isGrowing |= !found.empty();
+        }
     }
     for (const RecordRef &record : records)
         names.erase(record);
     return {names.begin(), names.end()};
+}
+
+std::vector<RecordRef> namingFiles(const Records &all, const std::vector<RecordRef> &records)
+{
+    const Names files = filesAmong(records);
+    std::vector<RecordRef> found;
+    for (std::size_t type = 1; type < recordTypeCount && !files.empty(); ++type) {
+        const auto some = naming(files, all, describe(RecordType(type)));
+        found.insert(found.end(), some.begin(), some.end());
+    }
+    return found;
+}
+
+void letGoOfFiles(Edit &edit, const std::vector<RecordRef> &records)
+{
+    const Names files = filesAmong(records);
+    for (const RecordRef &record : namingFiles(edit.records(), records)) {
+        const auto &description = describe(record.type);
+        const auto changed = description.copy(edit.existing(record));
+        drop(description, changed.get(), files);
+        edit.putAny(record.type, changed.get());
+    }
 }
 
 void withdraw(Edit &edit, const std::vector<RecordRef> &records, std::string_view why)

@@ -38,6 +38,52 @@ TEST_CASE("Those who name a record, and those who name them, go with it or it st
     CHECK(bench.records()->find(step)->withdrawn_why == "double");
 }
 
+TEST_CASE("Whatever names a photograph stays without it when that is withdrawn")
+{
+    ActBench bench;
+    Id<Media> photo;
+    Id<Media> other;
+    Id<Deviation> deviation;
+    Id<Expense> expense;
+    Id<Tool> tool;
+    bench.change([&](Edit &edit) {
+        photo = edit.put(Media{.file = "photos/a.jpg"});
+        other = edit.put(Media{.file = "photos/b.jpg"});
+        Deviation thicker;
+        thicker.number = nextNumber<Deviation>(edit.records());
+        thicker.title = "A thicker skin";
+        thicker.raised_on = edit.today();
+        thicker.media_ids = {photo, other};
+        deviation = edit.put(thicker);
+        Expense rivets;
+        rivets.what = "Rivets";
+        rivets.spent_on = edit.today();
+        rivets.currency = "CAD";
+        rivets.media_id = photo;
+        expense = edit.put(rivets);
+        Tool wrench;
+        wrench.name = "Torque wrench";
+        wrench.calibrations = {{edit.today(), {}, photo}};
+        tool = edit.put(wrench);
+    });
+    const RecordRef blurred{RecordType::Media, photo.value()};
+    CHECK(acts::companions(*bench.records(), {blurred}).empty());
+    CHECK(acts::namingFiles(*bench.records(), {blurred}).size() == 3);
+    bench.change([&](Edit &edit) {
+        acts::withdraw(edit, {blurred}, "blurred");
+        acts::letGoOfFiles(edit, {blurred});
+    });
+    const auto records = bench.records();
+    CHECK_FALSE(records->findLive(photo));
+    REQUIRE(records->findLive(deviation));
+    CHECK(records->find(deviation)->media_ids == std::vector{other});
+    REQUIRE(records->findLive(expense));
+    CHECK_FALSE(records->find(expense)->media_id);
+    REQUIRE(records->findLive(tool));
+    CHECK(records->find(tool)->calibrations.size() == 1);
+    CHECK_FALSE(records->find(tool)->calibrations.front().certificate_id);
+}
+
 TEST_CASE("A step that others come after is withdrawn alone")
 {
     ActBench bench;
