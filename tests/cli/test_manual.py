@@ -40,7 +40,7 @@ class Manual(TerminalTest):
         shelf.mkdir()
         self.is_described("photos", photo, "--component", "LW", "--json")
         self.is_described("photos", "--json")
-        self.is_described("photos", "--shift", "1h", "--json")
+        self.is_described("photos", "--all", "--shift", "1h", "--json")
         self.is_described("log", "--component", "LW", "--minutes", 5, "--note", "x", "--json")
         self.is_described("forecast", "--look-back", "--hours-per-week", 8, "--json")
         for verb in ("squawks", "ready", "hours", "credit"):

@@ -123,11 +123,15 @@ class Photos(TerminalTest):
         self.assertEqual((answer["minutes"], len(answer["moved"]), answer["left"]), (60, 2, []))
         self.assertEqual(self.times(),
                          ["2026-03-14T16:23", "2026-03-15T00:30", "2026-03-20T10:00"])
-        text = self.ask("photos", self.project, "--shift", "-6h").out
+        self.refused(2, "photos", self.project, "--shift", "-6h", says="3 photos, say --all")
+        self.refused(2, "photos", self.project, "--all", "--from", "2026-03-14", "--shift", "-6h",
+                     says="either")
+        text = self.ask("photos", self.project, "--all", "--shift", "-6h").out
+        self.assertNotIn("left alone", text)
         self.assertIn("3 photos: times moved back by 6 h 00.", text)
         self.assertIn("First: 2026-03-14T16:23 becomes 2026-03-14T10:23.", text)
         self.ask("undo", self.project)
-        self.ask("photos", self.project, "--first-taken", "2026-03-13T16:23")
+        self.ask("photos", self.project, "--first-taken", "2026-03-13T16:23", "--all")
         self.assertEqual(self.times(),
                          ["2026-03-13T16:23", "2026-03-14T00:30", "2026-03-19T10:00"])
         self.assertEqual({p: p.read_bytes() for p in (self.project / "photos").rglob("*.jpg")},

@@ -35,6 +35,7 @@ struct Options : VerbOptions {
     std::string until;
     std::string shift;
     std::string firstTaken;
+    bool all = false;
     std::string who;
     bool json = false;
 };
@@ -117,9 +118,9 @@ Span spanOf(const Options &options)
     return span;
 }
 
-/// The photographs on record, by name of file: all, or those of a part with everything in it, and
-/// of a span of time.
-std::vector<const Media *> photosOf(const Records &records, const Options &options)
+/// What is on record of a kind, by name of file: all, or what shows a part with everything in it,
+/// and of a span of time.
+std::vector<const Media *> listed(const Records &records, const Options &options, MediaKind kind)
 {
     const Span span = spanOf(options);
     std::set<Id<Component>> parts;
@@ -132,13 +133,18 @@ std::vector<const Media *> photosOf(const Records &records, const Options &optio
     };
     std::vector<const Media *> photos;
     for (const Media &media : records.media) {
-        if (media.kind == MediaKind::Photo && !media.withdrawn_on && span.holds(media) &&
+        if (media.kind == kind && !media.withdrawn_on && span.holds(media) &&
             (options.component.empty() || isOfPart(media)))
             photos.push_back(&media);
     }
     std::sort(photos.begin(), photos.end(),
               [](const Media *a, const Media *b) { return a->file < b->file; });
     return photos;
+}
+
+std::vector<const Media *> photosOf(const Records &records, const Options &options)
+{
+    return listed(records, options, MediaKind::Photo);
 }
 
 void writeJson(const std::vector<const Media *> &photos, std::ostream &out)
@@ -221,6 +227,30 @@ void writeJson(const acts::TimeShift &shift, std::int64_t minutes, std::ostream 
     json.endObject();
 }
 
+/// Nobody moves the times of all photographs by leaving an option out.
+void requireChoice(const Options &options, std::size_t count)
+{
+    const bool isChosen =
+        !options.component.empty() || !options.from.empty() || !options.until.empty();
+    if (isChosen && options.all)
+        throw WrongUsage("--all: --component, --from and --until choose some; it is either.");
+    if (!isChosen && !options.all)
+        throw WrongUsage(fmt::format("--shift and --first-taken move what --component, --from and "
+                                     "--until choose; for all of the project, {}, say --all.",
+                                     counted(std::int64_t(count), "photo")));
+}
+
+/// A video's time is what a person gave, not what a camera wrote.
+void tellVideos(const std::vector<const Media *> &videos, std::ostream &out)
+{
+    const auto timed = std::count_if(videos.begin(), videos.end(), [](const Media *video) {
+        return video->taken_on.has_value();
+    });
+    if (timed > 0)
+        fmt::print(out, "{} left alone: only photographs are moved.\n",
+                   counted(std::int64_t(timed), "video"));
+}
+
 void tellShift(const acts::TimeShift &shift, const std::string &label, Moment now,
                std::ostream &out)
 {
@@ -259,6 +289,7 @@ Outcome shiftTimes(const Options &options, Terminal &terminal)
     const acts::TimeShift shift = acts::timeShift(*records, photos, minutes);
     if (!shift.beyond.empty())
         throw WrongUsage("Moved so far, photographs would lie outside the years 1900 to 2199.");
+    requireChoice(options, shift.moved.size());
     const std::string label =
         fmt::format("{}: times moved {} by {}", counted(std::int64_t(shift.moved.size()), "photo"),
                     minutes < 0 ? "back" : "forward", lengthText(minutes));
@@ -270,6 +301,7 @@ Outcome shiftTimes(const Options &options, Terminal &terminal)
         terminal.out() << '\n';
     } else {
         tellShift(shift, label, project->now(), terminal.out());
+        tellVideos(listed(*records, options, MediaKind::Video), terminal.out());
     }
     return Outcome::Done;
 }
@@ -286,8 +318,9 @@ void tellWrongClock(const Project &project, const IntakeReport &report, std::ost
 /// Takes the good files in, and names the others.
 Outcome takeIn(const Options &options, Terminal &terminal)
 {
-    if (!options.from.empty() || !options.until.empty())
-        throw WrongUsage("--from and --until choose photographs on record; there is a FILE.");
+    if (!options.from.empty() || !options.until.empty() || options.all)
+        throw WrongUsage("--from, --until and --all choose photographs on record; there is a "
+                         "FILE.");
     const auto project = openForWriting(options.project, options.who, terminal);
     const auto files = filesFrom(options, *project->records());
     const IntakeReport report = evidence::takeIn(*project, files);
@@ -316,6 +349,7 @@ void declareTimes(CLI::App &verb, Options &options)
     verb.add_option("--first-taken", options.firstTaken,
                     "Moves them so that the first was taken then")
         ->type_name("M");
+    verb.add_flag("--all", options.all, "Moves the times of all photographs of the project");
 }
 
 } // namespace
