@@ -170,16 +170,27 @@ Result<ChangeNotice, Refusal> Project::change(std::string_view label, const Body
     return m_implementation->change(label, body, kind);
 }
 
+void Project::goOnWith(std::int64_t seq, std::string_view act)
+{
+    m_implementation->goOnWith(seq, act);
+}
+
+std::int64_t Project::undoRow() const
+{
+    const auto *change = m_implementation->history().undoable();
+    return change ? change->seq : 0;
+}
+
 std::optional<std::string> Project::undoLabel() const
 {
     const auto *change = m_implementation->history().undoable();
-    return change ? std::optional(change->label) : std::nullopt;
+    return change ? std::optional(change->actLabel()) : std::nullopt;
 }
 
 std::optional<std::string> Project::redoLabel() const
 {
     const auto *change = m_implementation->history().redoable();
-    return change ? std::optional(change->label) : std::nullopt;
+    return change ? std::optional(change->actLabel()) : std::nullopt;
 }
 
 std::size_t Project::undoSize() const

@@ -103,6 +103,13 @@ public:
     Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body,
                                          ChangeKind kind = ChangeKind::Change);
 
+    /// Says that the next change goes on with the act of a person whose newest change is row `seq`
+    /// of the journal: undo and redo take them together, under the name `act`, until the project is
+    /// closed. When another change comes between, it is an act of its own, as it is with 0.
+    void goOnWith(std::int64_t seq, std::string_view act);
+    /// The row of the journal that undo begins with; 0 when there is none.
+    std::int64_t undoRow() const;
+
     /// What undo would take back; empty when there is nothing.
     std::optional<std::string> undoLabel() const;
     std::optional<std::string> redoLabel() const;

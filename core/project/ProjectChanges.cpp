@@ -39,6 +39,24 @@ void commit(storage::Transaction &transaction, const JournalEntry &entry)
     }
 }
 
+std::vector<RecordRef> eachOnce(std::vector<RecordRef> records)
+{
+    std::sort(records.begin(), records.end());
+    records.erase(std::unique(records.begin(), records.end()), records.end());
+    return records;
+}
+
+/// What two changes did that are parts of one act.
+Result<ChangeNotice, Refusal> joined(ChangeNotice first, Result<ChangeNotice, Refusal> second)
+{
+    if (!second)
+        return second;
+    first.after = second->after;
+    first.touched.insert(first.touched.end(), second->touched.begin(), second->touched.end());
+    first.touched = eachOnce(std::move(first.touched));
+    return first;
+}
+
 bool saysTheSame(const Records &a, const Records &b, const std::vector<RecordRef> &refs)
 {
     return std::all_of(refs.begin(), refs.end(), [&](RecordRef ref) {
@@ -80,26 +98,49 @@ Result<ChangeNotice, Refusal> Project::Implementation::change(std::string_view l
     return carryOut(plan);
 }
 
+void Project::Implementation::goOnWith(std::int64_t seq, std::string_view act)
+{
+    m_history.goOnWith(seq, act);
+}
+
 Result<ChangeNotice, Refusal> Project::Implementation::undo()
 {
-    if (const auto *change = m_history.undoable())
-        return takeBack(*change, ChangeKind::Undo);
-    return Refusal{{}, m_history.obstacle().value_or(Message{"There is nothing to undo.", {}})};
+    const auto act = m_history.undoableAct();
+    if (act.empty())
+        return Refusal{{}, m_history.obstacle().value_or(Message{"There is nothing to undo.", {}})};
+    auto outcome = takeBack(act.front(), ChangeKind::Undo);
+    for (std::size_t i = 1; i < act.size() && outcome; ++i)
+        outcome = joined(std::move(*outcome), takeBack(act[i], ChangeKind::Undo));
+    return outcome;
 }
 
 std::size_t Project::Implementation::undoSize() const
 {
     return storage::withFaults([&]() -> std::size_t {
-        const auto *change = m_history.undoable();
-        return change ? storage::touchedBy(m_store->journal.changeset(change->seq)).size() : 0;
+        std::vector<RecordRef> touched;
+        for (const auto &change : m_history.undoableAct()) {
+            const auto some = storage::touchedBy(m_store->journal.changeset(change.seq));
+            touched.insert(touched.end(), some.begin(), some.end());
+        }
+        return eachOnce(std::move(touched)).size();
     });
 }
 
 Result<ChangeNotice, Refusal> Project::Implementation::redo()
 {
-    if (const auto *change = m_history.redoable())
-        return takeBack(*change, ChangeKind::Redo);
-    return Refusal{{}, {"There is nothing to redo.", {}}};
+    const auto *change = m_history.redoable();
+    if (!change)
+        return Refusal{{}, {"There is nothing to redo.", {}}};
+    auto outcome = takeBack(UndoHistory::Change(*change), ChangeKind::Redo);
+    change = m_history.redoable();
+    while (outcome && change && change->goesOn) {
+        const UndoHistory::Change next = *change;
+        outcome = joined(std::move(*outcome), takeBack(next, ChangeKind::Redo));
+        change = m_history.redoable();
+        if (change && change->seq == next.seq)
+            break; // nothing was left to bring again
+    }
+    return outcome;
 }
 
 Result<ChangeNotice, Refusal> Project::Implementation::takeBack(const UndoHistory::Change &change,

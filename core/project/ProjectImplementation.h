@@ -36,6 +36,7 @@ public:
     /// `undoes`: the change_id of the change that this one takes back by itself; empty for others.
     Result<ChangeNotice, Refusal> change(std::string_view label, const Body &body, ChangeKind kind,
                                          const std::string &undoes = {});
+    void goOnWith(std::int64_t seq, std::string_view act);
     Result<ChangeNotice, Refusal> undo();
     std::size_t undoSize() const;
     Result<ChangeNotice, Refusal> redo();

@@ -77,7 +77,7 @@ Result<ChangeNotice, Refusal> Project::Implementation::reverse(std::int64_t seq,
     if (auto message = obstacle())
         return Refusal{{}, std::move(*message)};
     if (const auto *newest = m_history.undoable(); newest && newest->seq == seq)
-        return undo();
+        return takeBack(UndoHistory::Change(*newest), ChangeKind::Undo);
     const auto lines = m_store->journal.lines();
     const auto row = std::ranges::find(lines, seq, &JournalLine::seq);
     if (row == lines.end())

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/project/UndoHistory.h"
 
+#include <utility>
+
 namespace lastrivet {
 
 void UndoHistory::add(const JournalLine &line)
@@ -10,6 +12,7 @@ void UndoHistory::add(const JournalLine &line)
     case ChangeKind::Change:
     case ChangeKind::Import:
         m_done.push_back({line.seq, line.change_id, line.label});
+        join();
         m_undone.clear();
         break;
     case ChangeKind::Undo:
@@ -53,11 +56,44 @@ std::optional<Message> UndoHistory::obstacle() const
                    {}};
 }
 
+void UndoHistory::goOnWith(std::int64_t seq, std::string_view act)
+{
+    m_continued = seq;
+    m_act = act;
+}
+
+/// The newest change belongs with the one before it, when that was announced.
+void UndoHistory::join()
+{
+    const auto before = m_done.size() < 2 ? 0 : m_done[m_done.size() - 2].seq;
+    if (m_continued == 0 || std::exchange(m_continued, 0) != before)
+        return;
+    m_done.back().goesOn = true;
+    for (auto change = m_done.rbegin(); change != m_done.rend(); ++change) {
+        change->act = m_act;
+        if (!change->goesOn)
+            return;
+    }
+}
+
+std::vector<UndoHistory::Change> UndoHistory::undoableAct() const
+{
+    std::vector<Change> changes;
+    for (auto change = m_done.rbegin(); change != m_done.rend(); ++change) {
+        changes.push_back(*change);
+        if (!change->goesOn)
+            break;
+    }
+    return changes;
+}
+
 void UndoHistory::undo(const JournalLine &line)
 {
     if (m_done.empty() || m_done.back().change_id != line.undoes)
         return;
-    m_undone.push_back({{line.seq, line.change_id, line.label}, m_done.back().change_id});
+    const Change &done = m_done.back();
+    m_undone.push_back(
+        {{line.seq, line.change_id, line.label, done.act, done.goesOn}, done.change_id});
     m_done.pop_back();
 }
 
@@ -65,7 +101,8 @@ void UndoHistory::redo(const JournalLine &line)
 {
     if (m_undone.empty() || m_undone.back().undo.change_id != line.undoes)
         return;
-    m_done.push_back({line.seq, m_undone.back().original, line.label});
+    const Undone &undone = m_undone.back();
+    m_done.push_back({line.seq, undone.original, line.label, undone.undo.act, undone.undo.goesOn});
     m_undone.pop_back();
 }
 

@@ -7,7 +7,6 @@
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/PictureCache.h"
 #include "ui/convert/QtText.h"
-#include "ui/photos/RowStore.h"
 #include "ui/shell/Session.h"
 
 #include <QFile>
@@ -123,7 +122,7 @@ PhotoIntake::PhotoIntake(Session &session, QObject *parent)
 }
 
 void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link> &links,
-                         const WordSet<Shows> &shows)
+                         const WordSet<Shows> &shows, const BegunAct &begun)
 {
     if (files.isEmpty() || m_session.isReadOnly())
         return;
@@ -131,9 +130,9 @@ void PhotoIntake::takeIn(const QStringList &files, const std::vector<Media::Link
         std::make_shared<Work>(incoming(*m_session.records(), files, links, shows), m_session);
     const auto running = m_session.runLong(
         tr("Taking in photos"), [work](Progress &progress) { copyAll(*work, progress); }, this,
-        [this, work] {
+        [this, work, begun] {
             if (!work->batches.empty())
-                m_rows->add(std::exchange(work->batches, {}));
+                m_rows->add(std::exchange(work->batches, {}), begun);
         });
     running->markAsBringing();
 }

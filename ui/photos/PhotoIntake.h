@@ -4,6 +4,7 @@
 
 #include "core/evidence/IntakeStore.h"
 #include "core/records/Media.h"
+#include "ui/photos/RowStore.h"
 
 #include <QObject>
 #include <QStringList>
@@ -12,7 +13,6 @@
 
 namespace lastrivet::ui {
 
-class RowStore;
 class Session;
 
 /// Takes files into the project away from the window, with progress and cancel; the records hear of
@@ -24,9 +24,10 @@ class PhotoIntake final : public QObject {
 public:
     explicit PhotoIntake(Session &session, QObject *parent = nullptr);
 
-    /// Links every file to these records; all of them show `shows`.
+    /// Links every file to these records; all of them show `shows`. Undo takes them back together,
+    /// and with what `begun` names.
     void takeIn(const QStringList &files, const std::vector<Media::Link> &links,
-                const WordSet<Shows> &shows = {});
+                const WordSet<Shows> &shows = {}, const BegunAct &begun = {});
     /// Stores at once what is copied and waits for its rows; to be called before the page goes.
     void finish();
 

@@ -186,13 +186,15 @@ void SquawkCapture::record(bool isToOpen)
         m_session.goTo({RecordType::Squawk, added.value()});
 }
 
-/// The squawk is on record whatever becomes of its photos.
+/// The squawk is on record whatever becomes of its photos; undo takes both back.
 void SquawkCapture::takePhotos(Id<Squawk> squawk, Id<Component> part)
 {
     std::vector<Media::Link> links{{RecordType::Squawk, squawk.value()}};
     if (part)
         links.push_back({RecordType::Component, part.value()});
-    m_intake->takeIn(m_photos, links, {Shows::Defect});
+    const Project &project = m_session.project();
+    m_intake->takeIn(m_photos, links, {Shows::Defect},
+                     {project.undoRow(), project.undoLabel().value_or("")});
 }
 
 void SquawkCapture::addPhotos(const QStringList &files)

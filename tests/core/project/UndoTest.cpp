@@ -51,6 +51,38 @@ TEST_CASE("Undo and redo walk back and forth, also after opening again")
     CHECK(nameOf(*project, wing) == "Wing");
 }
 
+TEST_CASE("Changes of one act are undone and done again together, others by themselves")
+{
+    test::TestProject project;
+    const auto wing = project.part("Wing");
+    rename(*project, wing, "First");
+    project->goOnWith(project->undoRow(), "Renamed twice");
+    rename(*project, wing, "Second");
+    CHECK(project->undoLabel() == "Renamed twice");
+    CHECK(project->undoSize() == 1);
+    const auto undone = project->undo();
+    REQUIRE(undone);
+    CHECK(undone->touched.size() == 1);
+    CHECK(undone->before->components.find(wing)->name == "Second");
+    CHECK(nameOf(*project, wing) == "Wing");
+    CHECK(project->undoLabel() == "Part Wing");
+    CHECK(project->redoLabel() == "Renamed twice");
+    REQUIRE(project->redo());
+    CHECK(nameOf(*project, wing) == "Second");
+    CHECK_FALSE(project->redoLabel());
+    REQUIRE(project->undo());
+    CHECK(nameOf(*project, wing) == "Wing");
+
+    rename(*project, wing, "Third");
+    const auto third = project->undoRow();
+    rename(*project, wing, "In between");
+    project->goOnWith(third, "Not one act");
+    rename(*project, wing, "Fourth");
+    CHECK(project->undoLabel() == "Renamed to Fourth");
+    REQUIRE(project->undo());
+    CHECK(nameOf(*project, wing) == "In between");
+}
+
 TEST_CASE("Undo and redo rows name what they take back")
 {
     test::TestProject project;

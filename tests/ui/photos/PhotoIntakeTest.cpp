@@ -137,6 +137,11 @@ TEST_CASE("More photos than one batch are all stored, also when the page goes at
         CHECK(session->records()->media.size() < 60);
     }
     CHECK(session->records()->media.size() == 60);
+    CHECK(session->project().undoLabel() == "60 photos taken in");
+    session->undo();
+    CHECK(session->records()->media.isEmpty());
+    session->redo();
+    CHECK(session->records()->media.size() == 60);
 }
 
 TEST_CASE("Who cancels when all is copied has nothing kept but what a form put on record meanwhile")

@@ -201,6 +201,7 @@ TEST_CASE("Photos dropped on the line, or pasted into it, belong to the squawk a
     TemporaryFolder folder;
     const QString file = savedPicture(folder);
     Window window;
+    const auto before = window.count();
     window.type(QStringLiteral("rudder: overdriven rivet"));
     window.drop(file);
     QImage pasted(32, 32, QImage::Format_RGB32);
@@ -216,6 +217,12 @@ TEST_CASE("Photos dropped on the line, or pasted into it, belong to the squawk a
         CHECK(QFile::exists(
             QString::fromStdString((window.workshop.folder() / photo->file).string())));
     }
+    // What was one act is one to undo.
+    window.view.session().undo();
+    CHECK(window.count() == before);
+    CHECK(window.view.session().records()->media.size() + 2 == records->media.size());
+    window.view.session().redo();
+    CHECK(photosOf(*window.view.session().records(), window.newest().id).size() == 2);
 }
 
 TEST_CASE("A photo that is gone is said, and the squawk is on record all the same", "[squawks]")
