@@ -18035,6 +18035,10 @@
         <source>Write the unit of the torque as in-lb, ft-lb or N·m.</source>
         <translation>Schreiben Sie die Einheit des Drehmoments als in-lb, ft-lb oder N·m.</translation>
     </message>
+    <message>
+        <source>It stays with this copy of the project: a merge brings it to no other, and the journal does not tell of it.</source>
+        <translation>Sie bleibt bei dieser Kopie des Projekts: Kein Zusammenführen bringt sie in eine andere, und das Journal sagt nichts von ihr.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PacketForm</name>

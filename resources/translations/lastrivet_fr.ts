@@ -18035,6 +18035,10 @@
         <source>Write the unit of the torque as in-lb, ft-lb or N·m.</source>
         <translation>Écrivez l’unité du couple en in-lb, ft-lb ou N·m.</translation>
     </message>
+    <message>
+        <source>It stays with this copy of the project: a merge brings it to no other, and the journal does not tell of it.</source>
+        <translation>Elle reste dans cette copie du projet&#xa0;: une fusion ne l’apporte dans aucune autre, et le registre n’en dit rien.</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PacketForm</name>

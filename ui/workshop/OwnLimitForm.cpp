@@ -6,6 +6,7 @@
 #include "core/workshop/TorqueUnitWords.h"
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/workshop/Tables.h"
 
 #include <QLineEdit>
@@ -28,6 +29,10 @@ OwnLimitForm::OwnLimitForm(Keep keep, QWidget *parent)
     addField(tr("At most"), m_maximum);
     addField(tr("Unit"), m_unit);
     addField(tr("Source"), m_source);
+    addWide(
+        wrappedLabel(tr("It stays with this copy of the project: a merge brings it to no other, "
+                        "and the journal does not tell of it."),
+                     this));
     connect(this, &ActForm::left, this, &QWidget::hide);
     hide();
 }

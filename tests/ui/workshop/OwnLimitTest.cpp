@@ -86,6 +86,7 @@ TEST_CASE("The project's own limit stands in the table's place, with its source,
     test::choice(shown.page, QStringLiteral("Torque of a bolt: Thread"))
         .setCurrentText(QStringLiteral("10-32"));
     test::press(shown.page, QStringLiteral("The project's own limit…"));
+    CHECK(test::says(shown.page, QStringLiteral("a merge brings it to no other")));
     test::type(shown.page, QStringLiteral("At least"), QStringLiteral("18"));
     test::type(shown.page, QStringLiteral("At most"), QStringLiteral("22"));
     test::press(shown.page, QStringLiteral("Keep"));
