@@ -18,7 +18,7 @@ const Media *PhotoIndex::withSum(const Records &records, const std::string &sum,
         return nullptr;
     for (const std::int64_t id : ids->second) {
         const Media *media = id == except ? nullptr : records.find(Id<Media>{id});
-        if (media && media->sha256 == sum)
+        if (media && media->sha256 == sum && !media->withdrawn_on)
             return media;
     }
     return nullptr;

@@ -19,7 +19,8 @@ class PhotoIndex {
 public:
     void note(const Media &media);
 
-    /// The first by id of those that have this sum, but not the one with the id `except`.
+    /// The first by id of those that count and have this sum, but not the one with the id `except`.
+    /// Who takes a picture in that was withdrawn means to have it again.
     const Media *withSum(const Records &records, const std::string &sum, std::int64_t except) const;
     /// The first by id of those whose file has this name.
     const Media *withFile(const Records &records, const std::string &file) const;

@@ -50,10 +50,14 @@ const std::string *textIn(const std::optional<Cell> &cell)
 void Turn::findSamePhotos()
 {
     static const auto sum = columnOf(mediaTable(), "sha256");
+    static const auto withdrawn = columnOf(mediaTable(), "withdrawn_on");
     for (const auto &edits : m_content.records) {
         const auto *own = edits.own();
         if (edits.record.type != RecordType::Media || !own || own->kind != RowChange::Insert ||
             sum >= own->after.size() || m_memory.samePhoto.contains(edits.record.id))
+            continue;
+        // One that came withdrawn must not take one that counts along.
+        if (withdrawn < own->after.size() && textIn(own->after[withdrawn]))
             continue;
         const auto *text = textIn(own->after[sum]);
         const auto *known = text && !text->empty()
@@ -101,8 +105,13 @@ void Turn::freeFileName(RecordRef record, Row &row)
     if (record.type != RecordType::Media)
         return;
     static const auto file = columnOf(mediaTable(), "file");
+    static const auto sum = columnOf(mediaTable(), "sha256");
     const auto *name = std::get_if<std::string>(&row[file]);
+    const auto *digits = std::get_if<std::string>(&row[sum]);
     const Media *media = name ? m_memory.photos.withFile(m_after.records, *name) : nullptr;
+    // What was withdrawn and taken in again is one file.
+    if (media && digits && media->sha256 == *digits)
+        return;
     if (media) {
         // Both get another name, so that no file on any disk has to give way.
         const RecordRef other{RecordType::Media, media->id.value()};
@@ -139,6 +148,7 @@ storage::Cell Turn::renameFile(Records &records, RecordRef photo)
 
 void Turn::leaveNames(Records &records, std::set<RecordRef> &touched)
 {
+    static const auto sum = columnOf(mediaTable(), "sha256");
     static const auto file = columnOf(mediaTable(), "file");
     for (const auto &edits : m_content.records) {
         const auto *own = edits.own();
@@ -150,7 +160,8 @@ void Turn::leaveNames(Records &records, std::set<RecordRef> &touched)
             continue;
         m_memory.leftOutFiles.try_emplace(*name, edits.record);
         const Media *media = m_memory.photos.withFile(records, *name);
-        if (!media || media->id.value() == edits.record.id)
+        const auto *digits = sum < own->after.size() ? textIn(own->after[sum]) : nullptr;
+        if (!media || media->id.value() == edits.record.id || (digits && media->sha256 == *digits))
             continue;
         const RecordRef other{RecordType::Media, media->id.value()};
         m_memory.seen[{other, "file"}].push_back(renameFile(records, other));

@@ -47,6 +47,11 @@ TEST_CASE("Photographs are found by what they have now, the first by id of sever
     CHECK(withSum("bb", 2) == 0);
     CHECK(withFile("a.jpg") == 3);
     CHECK(withFile("b.jpg") == 2);
+    Media withdrawn = *records.find(Id<Media>{3});
+    withdrawn.withdrawn_on = Moment::parse("2026-03-14");
+    records.media.put(withdrawn);
+    CHECK(withSum("aa") == 0);
+    CHECK(withFile("a.jpg") == 3);
     records.media.erase(3);
     CHECK(withSum("aa") == 0);
     CHECK(withFile("a.jpg") == 0);

@@ -161,6 +161,25 @@ TEST_CASE("Of a photograph that both took in and wrote about, both notes are tol
     CHECK(conflicts.front().lost == "\"Etched\"");
 }
 
+TEST_CASE("A photograph that was withdrawn and taken in again counts after a merge as before it")
+{
+    TwoCopies two;
+    takeIn(two, two.robin, "Primed");
+    two.later(two.robin);
+    two.robin.change(
+        "Blurred", [](Edit &edit) { edit.withdraw(edit.records().media.begin()->id, "blurred"); });
+    const bool isByBoth = GENERATE(false, true);
+    takeIn(two, isByBoth ? two.kim() : two.robin, "Sharp after all");
+    two.note(two.kim(), "Etched");
+    two.mergeBoth();
+    std::vector<std::string> live;
+    for (const Media &media : two.robin->records()->media) {
+        if (!media.withdrawn_on)
+            live.push_back(media.note);
+    }
+    CHECK(live == std::vector<std::string>{"Sharp after all"});
+}
+
 TEST_CASE("A line of a list is found where another copy's removal of a line before it moved it")
 {
     TwoCopies two;
