@@ -272,6 +272,7 @@ PreparedFile Intake::prepare(const IncomingFile &file, std::stop_token stop)
         m_implementation->prepare(file, stop, answer);
     } catch (const FileFault &fault) {
         answer.failure = fault.message();
+        answer.is_of_disk = dynamic_cast<const DiskFault *>(&fault) != nullptr;
     } catch (const std::exception &error) {
         answer.failure = {"{0} was not taken in: {1}.", {shownName(file.path), error.what()}};
     }

@@ -95,7 +95,8 @@ IntakeReport refused(const Batch &batch, const Refusal &refusal)
     for (const PreparedFile &file : batch)
         report.failures.push_back(
             {file.source,
-             {"{0} was not taken in. {1}", {shownName(file.source), nested(messageOf(refusal))}}});
+             {"{0} was not taken in. {1}", {shownName(file.source), nested(messageOf(refusal))}},
+             refusal.violations.empty()});
     return report;
 }
 
@@ -104,7 +105,7 @@ void setFailedAside(Batch &batch, IntakeReport &report)
 {
     std::erase_if(batch, [&](const PreparedFile &file) {
         if (file.outcome == Outcome::Failed)
-            report.failures.push_back({file.source, file.failure});
+            report.failures.push_back({file.source, file.failure, file.is_of_disk});
         return file.outcome == Outcome::Failed;
     });
 }

@@ -26,6 +26,8 @@ namespace lastrivet::evidence {
 struct IntakeFailure {
     std::filesystem::path source;
     Message why;
+    /// Nothing is wrong with the file: the disk or the project did not take it this time.
+    bool may_come_again = false;
 };
 
 /// What became of files that were offered.

@@ -22,6 +22,8 @@ struct PreparedFile {
     Outcome outcome = Outcome::Failed;
     Media media;
     Message failure;
+    /// It failed for what the project's disk did not take, not for what the file is.
+    bool is_of_disk = false;
     /// True when the copy is new, false when an undone intake had left the same file behind.
     bool made_file = false;
 };

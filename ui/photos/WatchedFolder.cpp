@@ -232,9 +232,14 @@ void WatchedFolder::copy(std::vector<evidence::SeenFile> files)
         [this, copying] { m_rows->add(std::exchange(copying->batches, {})); });
 }
 
-/// A fault is one of the project, not of these files: it would only come again.
-void WatchedFolder::finishStoring(const evidence::IntakeReport &report, const QString &fault)
+/// A fault is one of the project or its disk, not of these files: it would only come again, and the
+/// files shall come in when it is over.
+void WatchedFolder::finishStoring(const evidence::IntakeReport &report, const QString &thrown)
 {
+    const auto again =
+        std::ranges::find_if(report.failures, &evidence::IntakeFailure::may_come_again);
+    const QString fault =
+        thrown.isEmpty() && again != report.failures.end() ? inWords(again->why) : thrown;
     m_isCopying = false;
     if (!m_arriving)
         return;

@@ -66,7 +66,7 @@ private:
     void finishLook(const Look &look);
     void watchFolders(const Look &look);
     void copy(std::vector<evidence::SeenFile> files);
-    void finishStoring(const evidence::IntakeReport &report, const QString &fault);
+    void finishStoring(const evidence::IntakeReport &report, const QString &thrown);
     void settleWithCopied();
     void tell(const evidence::IntakeReport &report);
     void keepMarks();

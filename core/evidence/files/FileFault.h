@@ -18,4 +18,10 @@ public:
     }
 };
 
+/// The project's disk does not take a file: nothing is wrong with that, and another time it may.
+class DiskFault : public FileFault {
+public:
+    using FileFault::FileFault;
+};
+
 } // namespace lastrivet::evidence

@@ -62,7 +62,7 @@ NewFile::~NewFile()
 
 void NewFile::throwNotSaved() const
 {
-    throw FileFault({"{0} could not be saved: {1}.", {m_forName, reason()}});
+    throw DiskFault({"{0} could not be saved: {1}.", {m_forName, reason()}});
 }
 
 void NewFile::write(std::span<const std::uint8_t> bytes)
@@ -113,7 +113,7 @@ void settleFile(const fs::path &file)
 {
     const Descriptor opened(::open(file.c_str(), O_RDONLY | O_CLOEXEC));
     if (!opened || ::fsync(opened.number()) != 0)
-        throw FileFault({"{0} could not be saved: {1}.", {file.filename().string(), reason()}});
+        throw DiskFault({"{0} could not be saved: {1}.", {file.filename().string(), reason()}});
 }
 
 void settleFolder(const fs::path &folder)
@@ -121,7 +121,7 @@ void settleFolder(const fs::path &folder)
     const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
     // Some network file systems cannot flush folders, nor need to, and say so with EINVAL.
     if (!opened || (::fsync(opened.number()) != 0 && errno != EINVAL))
-        throw FileFault(
+        throw DiskFault(
             {"The folder {0} could not be saved: {1}.", {folder.filename().string(), reason()}});
 }
 
@@ -135,7 +135,7 @@ void makeFolder(const fs::path &root, const fs::path &relative)
         if (fs::create_directory(folder, error))
             settleFolder(parent);
         if (error)
-            throw FileFault({"The folder {0} could not be made: {1}.",
+            throw DiskFault({"The folder {0} could not be made: {1}.",
                              {relative.string(), whyNotWritten(error.value())}});
     }
 }

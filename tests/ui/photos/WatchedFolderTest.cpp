@@ -12,6 +12,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
+#include <fstream>
+
 namespace lastrivet::test {
 
 namespace {
@@ -177,6 +180,24 @@ TEST_CASE("While it cannot be read what came in before, nothing is copied a seco
     CHECK(it.watched->state() == State::Watching);
     it.letLook();
     CHECK(it.media().isEmpty());
+}
+
+TEST_CASE("What the project's disk does not take comes in when watching goes on")
+{
+    Watching it;
+    const auto photos = it.workshop.folder() / "photos";
+    std::filesystem::rename(photos, it.folder / "away");
+    std::ofstream(photos) << "in the way";
+    it.arrive(1);
+    it.watched->watch(it.phone(), Begin::WithWhatIsThere);
+    REQUIRE(QTest::qWaitFor([&] { return it.watched->state() == State::Paused; }, 5000));
+    CHECK(it.complaint.contains(QStringLiteral("is paused, because")));
+    CHECK(it.media().isEmpty());
+    std::filesystem::remove(photos);
+    std::filesystem::rename(it.folder / "away", photos);
+    it.watched->goOn();
+    REQUIRE(it.waitForMedia(1));
+    CHECK(it.watched->state() == State::Watching);
 }
 
 TEST_CASE("The folder, and that watching pauses, are remembered by the project")
