@@ -15712,6 +15712,25 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::EntryPictures</name>
+    <message>
+        <source>No photo of this entry yet. Drop some here.</source>
+        <translation>Noch kein Foto von diesem Eintrag. Hierher ziehen.</translation>
+    </message>
+    <message>
+        <source>Add photos…</source>
+        <translation>Fotos hinzufügen…</translation>
+    </message>
+    <message>
+        <source>Photos of the entry</source>
+        <translation>Fotos des Eintrags</translation>
+    </message>
+    <message>
+        <source>Add photos of the entry</source>
+        <translation>Fotos des Eintrags hinzufügen</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::EnvelopePicture</name>
     <message>
         <source>Limits of weight and centre of gravity</source>

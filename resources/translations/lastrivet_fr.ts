@@ -15712,6 +15712,25 @@
     </message>
 </context>
 <context>
+    <name>lastrivet::ui::EntryPictures</name>
+    <message>
+        <source>No photo of this entry yet. Drop some here.</source>
+        <translation>Pas encore de photo de cette entrée. Déposez-en ici.</translation>
+    </message>
+    <message>
+        <source>Add photos…</source>
+        <translation>Ajouter des photos…</translation>
+    </message>
+    <message>
+        <source>Photos of the entry</source>
+        <translation>Photos de l’entrée</translation>
+    </message>
+    <message>
+        <source>Add photos of the entry</source>
+        <translation>Ajouter des photos de l’entrée</translation>
+    </message>
+</context>
+<context>
     <name>lastrivet::ui::EnvelopePicture</name>
     <message>
         <source>Limits of weight and centre of gravity</source>

@@ -3,6 +3,7 @@
 #include "ui/daylog/LogDetail.h"
 
 #include "ui/convert/QtText.h"
+#include "ui/daylog/EntryPictures.h"
 #include "ui/daylog/LogActs.h"
 #include "ui/daylog/WorkersEditor.h"
 #include "ui/journal/HistoryButton.h"
@@ -10,7 +11,6 @@
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/Flow.h"
 #include "ui/widgets/Layouts.h"
-#include "ui/widgets/PhotoStrip.h"
 #include "ui/widgets/RecordForm.h"
 #include "ui/widgets/RowMenu.h"
 #include "ui/widgets/WithdrawAct.h"
@@ -48,7 +48,7 @@ LogDetail::LogDetail(Session &session, PictureLoader &loader, QWidget *parent)
     , m_form(new RecordForm(session, RecordType::WorkSession, formRows(), this))
     , m_who(new QLabel(tr("Who worked"), this))
     , m_workers(new WorkersEditor(session, this))
-    , m_photos(new PhotoStrip(session, loader, this))
+    , m_photos(new EntryPictures(session, loader, this))
     , m_acts(new QWidget(this))
     , m_split(flatButton(tr("Split this entry…"), this))
     , m_move(flatButton({}, this))
@@ -111,7 +111,8 @@ void LogDetail::show(const std::vector<Id<WorkSession>> &entries)
     m_workers->setVisible(isOne);
     m_form->show(id.value());
     m_workers->show(id);
-    m_photos->show({{RecordType::WorkSession, id.value()}});
+    m_photos->show(id);
+    m_photos->setVisible(isOne);
     m_several->setVisible(entries.size() > 1);
     showSeveral();
     m_split->setVisible(isOne);

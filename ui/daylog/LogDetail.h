@@ -14,7 +14,7 @@ class QPushButton;
 namespace lastrivet::ui {
 
 class ActLine;
-class PhotoStrip;
+class EntryPictures;
 class PictureLoader;
 class RecordForm;
 class Session;
@@ -56,7 +56,7 @@ private:
     RecordForm *m_form;
     QLabel *m_who;
     WorkersEditor *m_workers;
-    PhotoStrip *m_photos;
+    EntryPictures *m_photos;
     QWidget *m_acts;
     QPushButton *m_split;
     QPushButton *m_move;

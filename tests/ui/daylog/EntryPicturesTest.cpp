@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: The Lastrivet contributors
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/daylog/EntryPictures.h"
+
+#include "tests/support/TemporaryFolder.h"
+#include "tests/ui/daylog/LogWindow.h"
+#include "tests/ui/support/Hands.h"
+
+#include <QClipboard>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QFile>
+#include <QGuiApplication>
+#include <QImage>
+#include <QMimeData>
+#include <QUrl>
+
+#include <algorithm>
+#include <vector>
+
+namespace lastrivet::test {
+
+namespace {
+
+/// The entry of the bay, chosen in the list.
+Id<WorkSession> chooseEntry(LogWindow &window)
+{
+    for (const WorkSession &entry : window.session->records()->work_sessions) {
+        if (entry.component_id != window.workshop.bay)
+            continue;
+        window.page->showRecord({RecordType::WorkSession, entry.id.value()});
+        return entry.id;
+    }
+    FAIL("no entry on the bay");
+    return {};
+}
+
+std::vector<Media> photosOf(const LogWindow &window, Id<WorkSession> entry)
+{
+    std::vector<Media> photos;
+    for (const Media &media : window.session->records()->media) {
+        if (std::ranges::find(media.links, Media::Link{RecordType::WorkSession, entry.value()}) !=
+            media.links.end())
+            photos.push_back(media);
+    }
+    return photos;
+}
+
+QString savedPicture(const TemporaryFolder &folder, const char *name)
+{
+    QImage picture(64, 48, QImage::Format_RGB32);
+    picture.fill(Qt::darkGreen);
+    const QString file = QString::fromStdString((folder / name).string());
+    REQUIRE(picture.save(file));
+    return file;
+}
+
+bool drop(QWidget &place, const QString &file)
+{
+    QMimeData offered;
+    offered.setUrls({QUrl::fromLocalFile(file)});
+    QDragEnterEvent entered(QPoint(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
+    // One that is new counts as accepted.
+    entered.ignore();
+    QCoreApplication::sendEvent(&place, &entered);
+    if (!entered.isAccepted())
+        return false;
+    QDropEvent dropped(QPointF(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&place, &dropped);
+    return true;
+}
+
+} // namespace
+
+TEST_CASE("Photos dropped on a log entry, or pasted into it, belong to it and to its part")
+{
+    const TemporaryFolder folder;
+    LogWindow window;
+    const Id<WorkSession> entry = chooseEntry(window);
+    auto &pictures = *window.page->findChild<ui::EntryPictures *>();
+    REQUIRE(pictures.isVisible());
+    CHECK(says(pictures, QStringLiteral("No photo of this entry yet")));
+    REQUIRE(drop(pictures, savedPicture(folder, "rib.png")));
+    CHECK(photosOf(window, entry).size() == 1);
+    QImage pasted(32, 32, QImage::Format_RGB32);
+    pasted.fill(Qt::red);
+    QGuiApplication::clipboard()->setImage(pasted);
+    QTest::keyClick(button(pictures, QStringLiteral("Add photos…")), Qt::Key_V,
+                    Qt::ControlModifier);
+    const auto photos = photosOf(window, entry);
+    REQUIRE(photos.size() == 2);
+    for (const Media &photo : photos) {
+        const Media::Link part{RecordType::Component, window.workshop.bay.value()};
+        CHECK(std::ranges::find(photo.links, part) != photo.links.end());
+    }
+    CHECK(pictures.count() == 2);
+    CHECK_FALSE(says(pictures, QStringLiteral("No photo of this entry yet")));
+}
+
+TEST_CASE("Photos are added to one log entry, not to several, and not to one that is withdrawn")
+{
+    const TemporaryFolder folder;
+    LogWindow window;
+    const Id<WorkSession> entry = chooseEntry(window);
+    auto &pictures = *window.page->findChild<ui::EntryPictures *>();
+    const auto before = window.session->records()->media.size();
+    CHECK_FALSE(drop(pictures, QString::fromStdString((folder / "parts.csv").string())));
+    auto &entries = list(*window.page, QStringLiteral("Log entries"));
+    entries.setFocus();
+    QTest::keySequence(&entries, QKeySequence::SelectAll);
+    CHECK_FALSE(pictures.isVisible());
+    pictures.show(entry);
+    window.session->change(QStringLiteral("Withdrawn"), [&](Edit &edit) {
+        edit.update(entry, [&](WorkSession &copy) {
+            copy.withdrawn_on = edit.today();
+            copy.withdrawn_why = "of another aircraft";
+        });
+    });
+    pictures.addFiles({savedPicture(folder, "rib.png")});
+    CHECK(window.session->records()->media.size() == before);
+}
+
+} // namespace lastrivet::test
