@@ -9,7 +9,9 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QEvent>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
@@ -137,7 +139,62 @@ void VerdictRows::addRow(const HoldPoint &point, bool isChosen)
     m_layout->addWidget(row.result, line, 1);
     connect(row.box, &QCheckBox::toggled, this, &VerdictRows::showResults);
     connect(row.box, &QCheckBox::toggled, this, &VerdictRows::chosenChanged);
+    row.box->installEventFilter(this);
+    row.result->installEventFilter(this);
     m_rows.push_back(row);
+    makeStop(0);
+}
+
+void VerdictRows::makeStop(std::size_t place)
+{
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        const auto policy = i == place ? Qt::StrongFocus : Qt::ClickFocus;
+        m_rows[i].box->setFocusPolicy(policy);
+        m_rows[i].result->setFocusPolicy(policy);
+    }
+}
+
+bool VerdictRows::follow(std::size_t place, int key)
+{
+    const Row &row = m_rows[place];
+    if (row.result->hasFocus()) {
+        // All other keys of a closed choice are its own.
+        if (key != Qt::Key_Left)
+            return false;
+        row.box->setFocus();
+        return true;
+    }
+    if (key == Qt::Key_Right && row.result->isVisible())
+        row.result->setFocus();
+    const std::size_t next = key == Qt::Key_Up     ? std::max<std::size_t>(place, 1) - 1
+                             : key == Qt::Key_Down ? std::min(place + 1, m_rows.size() - 1)
+                             : key == Qt::Key_Home ? 0
+                             : key == Qt::Key_End  ? m_rows.size() - 1
+                                                   : place;
+    if (next != place) {
+        m_rows[next].box->setFocus();
+        bringIntoSight(*m_rows[next].box);
+    }
+    return next != place || key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_Left ||
+           key == Qt::Key_Right;
+}
+
+bool VerdictRows::eventFilter(QObject *watched, QEvent *event)
+{
+    const auto row = std::ranges::find_if(m_rows, [watched](const Row &known) {
+        return watched == known.box || watched == known.result;
+    });
+    if (row == m_rows.end())
+        return QWidget::eventFilter(watched, event);
+    const auto place = std::size_t(row - m_rows.begin());
+    if (event->type() == QEvent::FocusIn)
+        makeStop(place);
+    if (event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(watched, event);
+    const auto *pressed = static_cast<const QKeyEvent *>(event);
+    const bool isPlain =
+        pressed->modifiers() == Qt::NoModifier || pressed->modifiers() == Qt::KeypadModifier;
+    return isPlain && follow(place, pressed->key());
 }
 
 void VerdictRows::setAsking(bool isAsking)

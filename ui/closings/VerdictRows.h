@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+#include <cstddef>
 #include <vector>
 
 class QCheckBox;
@@ -18,6 +19,9 @@ namespace lastrivet::ui {
 class Session;
 
 /// The hold points that one visit can sign, each with what was said about it.
+///
+/// A list to the keyboard: Tab comes to one row, Up and Down go to the others, Space picks, Right
+/// goes to what was said.
 class VerdictRows final : public QWidget {
     Q_OBJECT
 
@@ -42,6 +46,9 @@ Q_SIGNALS:
     /// The button for the others was pressed.
     void othersWanted();
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     struct Row {
         Id<HoldPoint> point;
@@ -53,6 +60,10 @@ private:
     void addOthers();
     void offerOthers();
     bool isTaken(const Row &row) const;
+    /// The Tab key comes to this row, with what was said in it, and to no other.
+    void makeStop(std::size_t place);
+    /// True when the key is one of the list's, also where it leads nowhere.
+    bool follow(std::size_t place, int key);
     /// A result stands only beside what is chosen: a grey one would read as said.
     void showResults();
 

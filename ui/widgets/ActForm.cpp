@@ -12,8 +12,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
-#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -23,19 +21,6 @@
 namespace lastrivet::ui {
 
 namespace {
-
-/// After the layout has placed it.
-void bringIntoSight(QWidget *part)
-{
-    QTimer::singleShot(0, part, [part] {
-        for (QWidget *above = part->parentWidget(); above; above = above->parentWidget()) {
-            if (auto *area = qobject_cast<QScrollArea *>(above)) {
-                area->ensureWidgetVisible(part);
-                return;
-            }
-        }
-    });
-}
 
 /// Ctrl+Enter does what a form is for.
 bool isDone(const QKeyEvent &event)
@@ -148,7 +133,7 @@ void ActForm::addWide(QWidget *widget)
 
 void ActForm::goToTop()
 {
-    bringIntoSight(m_title);
+    bringIntoSight(*m_title);
 }
 
 void ActForm::tryToPerform()
@@ -162,7 +147,7 @@ void ActForm::tryToPerform()
     if (m_hint->isHidden() && perform())
         Q_EMIT left();
     else if (!m_hint->isHidden())
-        bringIntoSight(m_hint);
+        bringIntoSight(*m_hint);
 }
 
 void ActForm::keyPressEvent(QKeyEvent *event)

@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStyle>
+#include <QTimer>
 #include <QWidget>
 
 namespace lastrivet::ui {
@@ -49,6 +50,18 @@ QScrollArea *scrollArea(QWidget &content, QWidget *parent)
     area->setWidgetResizable(true);
     area->setFocusPolicy(Qt::NoFocus);
     return area;
+}
+
+void bringIntoSight(QWidget &part)
+{
+    QTimer::singleShot(0, &part, [&part] {
+        for (QWidget *above = part.parentWidget(); above; above = above->parentWidget()) {
+            if (auto *area = qobject_cast<QScrollArea *>(above)) {
+                area->ensureWidgetVisible(&part);
+                return;
+            }
+        }
+    });
 }
 
 void makeNarrow(QComboBox &box, int letters)

@@ -24,6 +24,9 @@ QLabel *wrappedLabel(const QString &words, QWidget *parent);
 /// An area that scrolls over the content; the keyboard goes to what is in it.
 QScrollArea *scrollArea(QWidget &content, QWidget *parent);
 
+/// Scrolls the area around the part to it, when the layout has placed it.
+void bringIntoSight(QWidget &part);
+
 /// Makes the box no wider than so many letters, however long its longest word is.
 void makeNarrow(QComboBox &box, int letters);
 

@@ -1,15 +1,20 @@
 // SPDX-FileCopyrightText: The Lastrivet contributors
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/closings/VerdictRows.h"
+
 #include "core/project/acts/Inspecting.h"
 #include "tests/ui/support/ClosingsWindow.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/closings/VisitForm.h"
 
+#include <QApplication>
 #include <QCheckBox>
+#include <QComboBox>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <QVBoxLayout>
 
 #include <catch2/catch.hpp>
 
@@ -101,6 +106,57 @@ TEST_CASE("Few others that wait stand behind what a visit is for")
     REQUIRE(boxes.size() > 1);
     CHECK(boxes.front()->text().startsWith(QStringLiteral("Left aileron")));
     CHECK(rows.findChild<QPushButton *>() == nullptr);
+}
+
+TEST_CASE("The Tab key comes to one row of a visit's hold points, and the arrows to the others")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    QWidget window;
+    auto *layout = new QVBoxLayout(&window);
+    auto *before = new QLineEdit(&window);
+    auto *rows = new VerdictRows(*session, &window);
+    // What is made later comes later.
+    rows->start({workshop.wingClosing, workshop.aileronClosing});
+    auto *after = new QLineEdit(&window);
+    for (QWidget *part : {static_cast<QWidget *>(before), static_cast<QWidget *>(rows),
+                          static_cast<QWidget *>(after)})
+        layout->addWidget(part);
+    rows->setAsking(false);
+    window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&window));
+    QApplication::setActiveWindow(&window);
+    const auto boxes = rows->findChildren<QCheckBox *>();
+    const auto results = rows->findChildren<QComboBox *>();
+    REQUIRE(boxes.size() > 1);
+    REQUIRE(results.size() == boxes.size());
+    REQUIRE(boxes.front()->isChecked());
+    const auto press = [](Qt::Key key) { QTest::keyClick(QApplication::focusWidget(), key); };
+    before->setFocus();
+    press(Qt::Key_Tab);
+    CHECK(boxes.front()->hasFocus());
+    press(Qt::Key_Tab);
+    CHECK(results.front()->hasFocus());
+    press(Qt::Key_Tab);
+    CHECK(after->hasFocus());
+    boxes.front()->setFocus();
+    press(Qt::Key_Up);
+    CHECK(boxes.front()->hasFocus());
+    press(Qt::Key_Down);
+    CHECK(boxes[1]->hasFocus());
+    const bool wasPicked = boxes[1]->isChecked();
+    press(Qt::Key_Space);
+    CHECK(boxes[1]->isChecked() != wasPicked);
+    if (wasPicked)
+        press(Qt::Key_Space);
+    press(Qt::Key_Right);
+    CHECK(results[1]->hasFocus());
+    press(Qt::Key_Left);
+    CHECK(boxes[1]->hasFocus());
+    // The list is entered where it was left.
+    after->setFocus();
+    QTest::keyClick(after, Qt::Key_Backtab, Qt::ShiftModifier);
+    CHECK(results[1]->hasFocus());
 }
 
 } // namespace lastrivet::ui
