@@ -15093,6 +15093,14 @@
         <source>%1 advised</source>
         <translation>%1 empfohlen</translation>
     </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Links, Rechts</translation>
+    </message>
+    <message>
+        <source>The column before or behind, on the board</source>
+        <translation>Die Spalte davor oder dahinter, auf der Tafel</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingHead</name>

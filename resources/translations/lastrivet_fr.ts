@@ -15093,6 +15093,14 @@
         <source>%1 advised</source>
         <translation>conseils&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Gauche, Droite</translation>
+    </message>
+    <message>
+        <source>The column before or behind, on the board</source>
+        <translation>La colonne d’avant ou d’après, sur le tableau</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ClosingHead</name>

@@ -5,12 +5,14 @@
 #include "ui/closings/ClosingWords.h"
 #include "ui/closings/StateColumn.h"
 #include "ui/convert/QtText.h"
+#include "ui/shell/ShortcutSheet.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RowListView.h"
 
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QItemSelectionModel>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QResizeEvent>
 #include <QScrollArea>
@@ -80,6 +82,10 @@ void ClosingBoard::build()
         m_layout->addWidget(column, 1);
         connect(column, &StateColumn::chosen, this, &ClosingBoard::chosen);
         follow(column->list());
+        column->list().installEventFilter(this);
+        column->list().setProperty(
+            ShortcutSheet::toldKeys,
+            QStringList{tr("Left, Right"), tr("The column before or behind, on the board")});
     }
     whole->addWidget(m_nothing);
     whole->addLayout(m_layout);
@@ -129,6 +135,37 @@ void ClosingBoard::bringIntoView(const RowListView &list)
         bar.setValue(top);
     else if (bottom > bar.value() + seen)
         bar.setValue(bottom - seen);
+}
+
+void ClosingBoard::goBeside(const RowListView &list, bool isBehind)
+{
+    std::vector<RowListView *> shown;
+    for (const StateColumn *column : m_columns) {
+        if (column->count() > 0)
+            shown.push_back(&column->list());
+    }
+    const auto here = std::ranges::find(shown, &list);
+    if (here == shown.end() || (isBehind ? here + 1 == shown.end() : here == shown.begin()))
+        return;
+    RowListView &next = isBehind ? **(here + 1) : **(here - 1);
+    const int row = std::clamp(list.currentIndex().row(), 0, next.rows().rowCount() - 1);
+    next.setCurrentIndex(next.rows().index(row));
+    next.setFocus();
+}
+
+bool ClosingBoard::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(watched, event);
+    const auto *pressed = static_cast<const QKeyEvent *>(event);
+    const auto *list = qobject_cast<const RowListView *>(watched);
+    const bool isBeside = pressed->key() == Qt::Key_Left || pressed->key() == Qt::Key_Right;
+    const bool isPlain =
+        pressed->modifiers() == Qt::NoModifier || pressed->modifiers() == Qt::KeypadModifier;
+    if (!list || !isBeside || !isPlain)
+        return QWidget::eventFilter(watched, event);
+    goBeside(*list, pressed->key() == Qt::Key_Right);
+    return true;
 }
 
 bool ClosingBoard::passes(const Closing &closing) const

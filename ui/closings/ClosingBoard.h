@@ -40,12 +40,16 @@ Q_SIGNALS:
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
+    /// Left and Right go to the columns beside a column's list.
+    bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
     void build();
     /// Scrolls to the row of a list that the keyboard has come to, with all of it.
     void follow(RowListView &list);
     void bringIntoView(const RowListView &list);
+    /// Leads the keyboard from a column to the next one with rows: before it or behind it.
+    void goBeside(const RowListView &list, bool isBehind);
     bool passes(const Closing &closing) const;
     QString detail(const Closing &closing, const readiness::ClosingAnswer &answer) const;
     void layOut();

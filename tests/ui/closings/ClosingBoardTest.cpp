@@ -13,7 +13,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <cstddef>
 #include <string>
+#include <vector>
 
 namespace lastrivet::ui {
 
@@ -83,6 +85,39 @@ TEST_CASE("The first closing of a column is seen with the head of the column")
     board.returnTo(Id<Closing>{list->rows().row(0).record.id});
     QCoreApplication::processEvents();
     CHECK(list->parentWidget()->mapTo(area->viewport(), QPoint()).y() >= 0);
+}
+
+TEST_CASE("Left and Right go from a column of the board to the one beside it, and not beyond")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    ClosingBoard board(*session);
+    board.resize(1024, 600);
+    board.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&board));
+    QApplication::setActiveWindow(&board);
+    std::vector<RowListView *> columns;
+    for (RowListView *list : board.lists()) {
+        if (list->isVisible() && list->rows().rowCount() > 0)
+            columns.push_back(list);
+    }
+    // The wing, the aileron and the rudder stand differently.
+    REQUIRE(columns.size() == 3);
+    REQUIRE(columns.front() == board.firstList());
+    columns.front()->setFocus();
+    QTest::keyClick(columns.front(), Qt::Key_Left);
+    CHECK(columns.front()->hasFocus());
+    for (const auto next : {std::size_t{1}, std::size_t{2}}) {
+        QTest::keyClick(columns[next - 1], Qt::Key_Right);
+        CHECK(columns[next]->hasFocus());
+        CHECK(columns[next]->currentIndex().row() == 0);
+        CHECK_FALSE(columns[next - 1]->currentIndex().isValid());
+    }
+    QTest::keyClick(columns.back(), Qt::Key_Right);
+    CHECK(columns.back()->hasFocus());
+    QTest::keyClick(columns.back(), Qt::Key_Left);
+    CHECK(columns[1]->hasFocus());
+    CHECK(bool(board.chosenClosing()));
 }
 
 } // namespace lastrivet::ui
