@@ -56,11 +56,13 @@ void ClosingHead::build()
     auto *back = new QHBoxLayout;
     back->addWidget(m_back);
     back->addStretch(1);
-    back->addWidget(new HistoryButton(
+    auto *history = new HistoryButton(
         [this] {
             return RecordRef{RecordType::Closing, m_shown.value()};
         },
-        this));
+        this);
+    back->addWidget(history);
+    setTabOrder(m_back, history);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 8);
     layout->setSpacing(Theme::space);

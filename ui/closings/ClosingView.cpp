@@ -31,6 +31,8 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <vector>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -171,10 +173,21 @@ void ClosingView::refresh()
     m_checks->show(m_closing);
     m_history->setText(history(*closing));
     m_history->setVisible(!m_history->text().isEmpty());
+    orderStops();
     // An answer of an older snapshot may name records that are gone by now.
     if (m_session.isAnswerCurrent())
         m_ledger->show(
             {records, &m_session.project().profile(), *answer, m_session.answer()->as_of});
+}
+
+/// As it is read: the hold points' buttons are made anew each time, behind all that was there.
+void ClosingView::orderStops()
+{
+    std::vector<QWidget *> places{m_head};
+    for (ActForm *form : forms())
+        places.push_back(form);
+    places.insert(places.end(), {m_onlyOpen, m_ledger, m_points, m_checks});
+    setTabOrderOf(places);
 }
 
 /// Whole sentences: other languages put the person elsewhere.

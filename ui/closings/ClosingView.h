@@ -66,6 +66,7 @@ private:
 
     void build();
     QLayout *buildSide();
+    void orderStops();
     void connectParts();
     QString history(const Closing &closing) const;
     static QString eventWords(bool isClosed, bool isApproximate, const QString &day,

@@ -11,7 +11,19 @@
 #include <QTimer>
 #include <QWidget>
 
+#include <cstddef>
+
 namespace lastrivet::ui {
+
+namespace {
+
+/// The Tab key stops at what a box passes the keyboard on to, and not at the box.
+bool isStop(const QWidget &widget)
+{
+    return (widget.focusPolicy() & Qt::TabFocus) && !widget.focusProxy();
+}
+
+} // namespace
 
 void clearLayout(QLayout &layout)
 {
@@ -62,6 +74,22 @@ void bringIntoSight(QWidget &part)
             }
         }
     });
+}
+
+void setTabOrderOf(const std::vector<QWidget *> &places)
+{
+    std::vector<QWidget *> stops;
+    for (QWidget *place : places) {
+        if (isStop(*place))
+            stops.push_back(place);
+        for (QWidget *each = place->nextInFocusChain(); each != place;
+             each = each->nextInFocusChain()) {
+            if (isStop(*each) && place->isAncestorOf(each))
+                stops.push_back(each);
+        }
+    }
+    for (std::size_t i = 1; i < stops.size(); ++i)
+        QWidget::setTabOrder(stops[i - 1], stops[i]);
 }
 
 void makeNarrow(QComboBox &box, int letters)

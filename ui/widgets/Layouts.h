@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <vector>
+
 class QComboBox;
 class QLabel;
 class QLayout;
@@ -26,6 +28,10 @@ QScrollArea *scrollArea(QWidget &content, QWidget *parent);
 
 /// Scrolls the area around the part to it, when the layout has placed it.
 void bringIntoSight(QWidget &part);
+
+/// The Tab key goes through these places one after the other, and through each as before; to be
+/// called again when something was made in one of them.
+void setTabOrderOf(const std::vector<QWidget *> &places);
 
 /// Makes the box no wider than so many letters, however long its longest word is.
 void makeNarrow(QComboBox &box, int letters);

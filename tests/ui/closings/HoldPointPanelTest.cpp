@@ -3,13 +3,17 @@
 #include "ui/closings/HoldPointPanel.h"
 
 #include "core/project/acts/ClosingUp.h"
+#include "tests/ui/support/ClosingsWindow.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/closings/CheckPanel.h"
+#include "ui/closings/LedgerView.h"
 #include "ui/closings/SignOffForm.h"
 
 #include <QApplication>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QStringList>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -84,6 +88,46 @@ TEST_CASE("What accepts a closing afterwards is not of a day before it")
     test::press(form, QStringLiteral("Record the signature"));
     CHECK(test::says(form, QStringLiteral("not of a day before that")));
     CHECK(session->records()->sign_offs.size() == 0);
+}
+
+TEST_CASE("The Tab key goes through a closing as it is read: ledger, hold points, inspector's list")
+{
+    test::ClosingsWindow opened;
+    opened.open(opened.workshop.wingClosing, "closing-tab");
+    QApplication::setActiveWindow(&opened.page);
+    auto *ledger = opened.page.findChild<LedgerView *>();
+    const auto *points = opened.page.findChild<HoldPointPanel *>();
+    const auto *checks = opened.page.findChild<CheckPanel *>();
+    REQUIRE(ledger);
+    REQUIRE(points);
+    REQUIRE(checks);
+    const auto way = [&] {
+        QCoreApplication::processEvents();
+        ledger->setFocus();
+        QStringList places;
+        for (int i = 0; i < 30 && !places.contains(QStringLiteral("elsewhere")); ++i) {
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+            const QWidget *here = QApplication::focusWidget();
+            const QString place = points->isAncestorOf(here)   ? QStringLiteral("points")
+                                  : checks->isAncestorOf(here) ? QStringLiteral("checks")
+                                                               : QStringLiteral("elsewhere");
+            if (places.isEmpty() || places.back() != place)
+                places << place;
+        }
+        return places;
+    };
+    const QStringList wanted{QStringLiteral("points"), QStringLiteral("checks"),
+                             QStringLiteral("elsewhere")};
+    CHECK(way() == wanted);
+    // The buttons are made anew with each change.
+    REQUIRE(opened.session->change(QStringLiteral("Planned"), [&](Edit &edit) {
+        HoldPoint point;
+        point.closing_id = opened.workshop.wingClosing;
+        point.kind = HoldPointKind::PreCover;
+        point.signer_role = SignerRole::Inspector;
+        edit.put(point);
+    }));
+    CHECK(way() == wanted);
 }
 
 } // namespace lastrivet::ui
