@@ -8367,6 +8367,14 @@
         <source>The visit is not on record as held.</source>
         <translation>Der Besuch ist nicht als durchgeführt verzeichnet.</translation>
     </message>
+    <message>
+        <source>Corrections report %1</source>
+        <translation>Bericht der Behebungen %1</translation>
+    </message>
+    <message>
+        <source>What changed since the signature, %1</source>
+        <translation>Was sich seit der Unterschrift geändert hat, %1</translation>
+    </message>
 </context>
 <context>
     <name>Page</name>
@@ -15194,10 +15202,6 @@
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
         <translation>Bilder (*.jpg *.jpeg *.png *.heic);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>What changed since the signature</source>
-        <translation>Was sich seit der Unterschrift geändert hat</translation>
     </message>
     <message>
         <source>Closed about %1 by %2</source>

@@ -8367,6 +8367,14 @@
         <source>The visit is not on record as held.</source>
         <translation>La visite n’est pas notée comme faite.</translation>
     </message>
+    <message>
+        <source>Corrections report %1</source>
+        <translation>Rapport de corrections %1</translation>
+    </message>
+    <message>
+        <source>What changed since the signature, %1</source>
+        <translation>Ce qui a changé depuis la signature, %1</translation>
+    </message>
 </context>
 <context>
     <name>Page</name>
@@ -15194,10 +15202,6 @@
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.heic);;All files (*)</source>
         <translation>Images (*.jpg *.jpeg *.png *.heic);;Tous les fichiers (*)</translation>
-    </message>
-    <message>
-        <source>What changed since the signature</source>
-        <translation>Ce qui a changé depuis la signature</translation>
     </message>
     <message>
         <source>Closed about %1 by %2</source>

@@ -348,7 +348,7 @@ void ClosingView::addPhotos(const QStringList &files)
 
 void ClosingView::writeChanges(Id<HoldPoint> point)
 {
-    const QString file = askForPdf(this, m_session, tr("What changed since the signature"));
+    const QString file = askForPdf(this, m_session, changesName(m_session, point));
     if (!file.isEmpty())
         makeChangesPage(m_session, point, file);
 }

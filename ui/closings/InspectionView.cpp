@@ -254,7 +254,7 @@ void InspectionView::cancel()
 
 void InspectionView::writeReport()
 {
-    const QString file = askForPdf(this, m_session, tr("Corrections report"));
+    const QString file = askForPdf(this, m_session, correctionsName(m_session, m_visit));
     if (!file.isEmpty())
         makeCorrectionsReport(m_session, m_visit, file);
 }

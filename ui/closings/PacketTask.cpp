@@ -18,6 +18,7 @@
 #include <QDir>
 #include <QLocale>
 
+#include <algorithm>
 #include <memory>
 
 namespace lastrivet::ui {
@@ -70,6 +71,30 @@ QString packetName(const Session &session, const IdSet<Closing> &closings)
 {
     return printFileName(tr("Packet %1").arg(titleOf(session, closings)), session.today().text(),
                          {});
+}
+
+QString correctionsName(const Session &session, Id<Inspection> visit)
+{
+    const auto records = session.records();
+    IdSet<Closing> closings;
+    if (const Inspection *held = records->find(visit)) {
+        for (const auto id : held->hold_point_ids) {
+            const HoldPoint *point = records->find(id);
+            if (point && std::ranges::find(closings, point->closing_id) == closings.end())
+                closings.push_back(point->closing_id);
+        }
+    }
+    return closings.empty() ? tr("Corrections report")
+                            : tr("Corrections report %1").arg(titleOf(session, closings));
+}
+
+QString changesName(const Session &session, Id<HoldPoint> point)
+{
+    const auto records = session.records();
+    const HoldPoint *signedAt = records->find(point);
+    return signedAt ? tr("What changed since the signature, %1")
+                          .arg(titleOf(session, {signedAt->closing_id}))
+                    : tr("What changed since the signature");
 }
 
 void makePacket(Session &session, const PacketWish &wish)

@@ -3,8 +3,10 @@
 #include "ui/closings/PacketForm.h"
 
 #include "core/project/acts/ClosingUp.h"
+#include "core/project/acts/Inspecting.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/closings/PacketTask.h"
 
 #include <catch2/catch.hpp>
 
@@ -34,6 +36,35 @@ TEST_CASE("The form for a packet of many closings names the first and counts the
     form.start({closings.front()});
     CHECK(test::says(form, QStringLiteral("Rudder, rib bay")));
     CHECK_FALSE(test::says(form, QStringLiteral("more")));
+}
+
+TEST_CASE("The papers of a visit and of a signature are named after the closing, as packets are")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    const auto pointOf = [&](Id<Closing> closing) {
+        return test::Workshop::point(*session->records(), closing, HoldPointKind::PreCover);
+    };
+    const auto visitTo = [&](IdSet<HoldPoint> points) {
+        std::ranges::sort(points);
+        Id<Inspection> id;
+        REQUIRE(session->change(QStringLiteral("Asked"), [&](Edit &edit) {
+            Inspection visit;
+            visit.inspector_id = workshop.inspector;
+            visit.hold_point_ids = points;
+            id = acts::askForInspection(edit, visit);
+        }));
+        return id;
+    };
+    const auto wing = pointOf(workshop.wingClosing);
+    const auto aileron = pointOf(workshop.aileronClosing);
+    CHECK(changesName(*session, wing) ==
+          QStringLiteral("What changed since the signature, Left wing, upper skin"));
+    CHECK(correctionsName(*session, visitTo({wing})) ==
+          QStringLiteral("Corrections report Left wing, upper skin"));
+    CHECK(correctionsName(*session, visitTo({wing, aileron})) ==
+          QStringLiteral("Corrections report 2 closings"));
+    CHECK(correctionsName(*session, {}) == QStringLiteral("Corrections report"));
 }
 
 } // namespace lastrivet::ui
