@@ -4,8 +4,10 @@
 #include "ui/shell/Demo.h"
 #include "ui/shell/Executor.h"
 #include "ui/shell/MainWindow.h"
+#include "ui/shell/PageList.h"
 #include "ui/shell/PersonalSettings.h"
 #include "ui/shell/ProjectOpening.h"
+#include "ui/shell/ProjectView.h"
 #include "ui/shell/Speech.h"
 #include "ui/shell/Theme.h"
 #include "ui/widgets/Density.h"
@@ -78,8 +80,8 @@ public:
     {
     }
 
-    /// Shows the project, or the start page when `opening` is null.
-    void show(ui::ProjectOpening *opening)
+    /// Shows the project on a page, or the start page when `opening` is null.
+    void show(ui::ProjectOpening *opening, ui::PageId page = ui::PageId::Today)
     {
         const ui::PersonalSettings chosen(m_settings);
         m_speech.speak(chosen.language());
@@ -88,7 +90,7 @@ public:
             ui::MainWindow::Surroundings{m_settings, m_executor, m_theme, m_clock});
         m_window->setDemo(demo());
         if (opening)
-            m_window->open(*opening);
+            m_window->open(*opening, page);
         QObject::connect(
             m_window.get(), &ui::MainWindow::renewalWanted, m_window.get(), [this] { renew(); },
             Qt::QueuedConnection);
@@ -99,6 +101,8 @@ private:
     void renew()
     {
         const QString folder = m_window->openedFolder();
+        const ui::ProjectView *view = m_window->view();
+        const auto page = view ? view->current() : ui::PageId::Today;
         QGuiApplication::setQuitOnLastWindowClosed(false);
         // It may refuse: something may have been begun since it asked for this.
         if (m_window->close()) {
@@ -107,7 +111,7 @@ private:
             std::optional<ui::ProjectOpening> opening;
             if (!folder.isEmpty())
                 opening.emplace(folder, m_settings, m_clock);
-            show(opening ? &*opening : nullptr);
+            show(opening ? &*opening : nullptr, page);
         }
         QGuiApplication::setQuitOnLastWindowClosed(true);
     }

@@ -170,7 +170,7 @@ bool MainWindow::openFolder(const QString &folder)
     return open(opening);
 }
 
-bool MainWindow::open(ProjectOpening &opening)
+bool MainWindow::open(ProjectOpening &opening, PageId page)
 {
     std::unique_ptr<Session> session;
     try {
@@ -184,6 +184,8 @@ bool MainWindow::open(ProjectOpening &opening)
     m_folder = opening.place();
     m_recent.add(m_folder, toQt(session->records()->project.name));
     showProject(std::move(session));
+    if (page != PageId::Today)
+        m_view->open(page);
     return true;
 }
 
@@ -191,10 +193,8 @@ void MainWindow::openAnew()
 {
     if (!m_view || !mayLeave())
         return;
-    const PageId shown = m_view->current();
     ProjectOpening opening(m_folder, m_surroundings.settings, m_surroundings.clock);
-    if (open(opening))
-        m_view->open(shown);
+    open(opening, m_view->current());
 }
 
 void MainWindow::showProject(std::unique_ptr<Session> session)

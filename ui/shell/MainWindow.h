@@ -4,6 +4,7 @@
 
 #include "core/base/Clock.h"
 #include "ui/shell/Executor.h"
+#include "ui/shell/PageList.h"
 #include "ui/shell/RecentProjects.h"
 #include "ui/shell/Theme.h"
 
@@ -62,8 +63,8 @@ public:
     /// Opens a project folder. False when it cannot be opened, which is said, or when the project
     /// that is open must not be left yet (see `leaveProject`).
     bool openFolder(const QString &folder);
-    /// The same for a project that is being read already.
-    bool open(ProjectOpening &opening);
+    /// The same for a project that is being read already, shown on a page.
+    bool open(ProjectOpening &opening, PageId page = PageId::Today);
     /// Closes the project at once; what is begun in it and cannot be kept is lost.
     void closeProject();
     /// Closes the project unless something is begun that would be lost: that is shown first, and

@@ -5,6 +5,9 @@
 #include "tests/support/TemporaryFolder.h"
 #include "tests/ui/support/WholeWindow.h"
 #include "ui/convert/QtText.h"
+#include "ui/shell/PageList.h"
+#include "ui/shell/ProjectOpening.h"
+#include "ui/shell/ProjectView.h"
 #include "ui/shell/RecentProjects.h"
 
 #include <QDir>
@@ -26,6 +29,25 @@ TEST_CASE("A window that was closed over the bench comes up without it in its ol
         {opened.settings, opened.workshop.executor, test::theme(), opened.workshop.clock}};
     CHECK_FALSE(again.isFullScreen());
     CHECK_FALSE(again.bench());
+}
+
+TEST_CASE("A new window, as of another language, shows its project on the page that was shown")
+{
+    test::WholeWindow opened;
+    opened.openAndShow();
+    opened.window.view()->open(PageId::Squawks);
+    const PageId shown = opened.window.view()->current();
+    const QString folder = opened.window.openedFolder();
+    REQUIRE(opened.window.close());
+    MainWindow again{
+        {opened.settings, opened.workshop.executor, test::theme(), opened.workshop.clock}};
+    ProjectOpening opening(folder, opened.settings, opened.workshop.clock);
+    REQUIRE(again.open(opening, shown));
+    CHECK(again.view()->current() == PageId::Squawks);
+    again.closeProject();
+    ProjectOpening usual(folder, opened.settings, opened.workshop.clock);
+    REQUIRE(again.open(usual));
+    CHECK(again.view()->current() == PageId::Today);
 }
 
 TEST_CASE("Projects of one name are told apart by their folders where they are opened again")
