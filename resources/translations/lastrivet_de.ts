@@ -16802,6 +16802,14 @@
         <source>%1: does not belong to %2</source>
         <translation>%1: gehört nicht zu %2</translation>
     </message>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 weitere</translation>
+    </message>
+    <message>
+        <source>Show all that the chosen photos belong to</source>
+        <translation>Alles zeigen, wozu die gewählten Fotos gehören</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ListDialog</name>

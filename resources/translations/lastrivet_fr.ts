@@ -16802,6 +16802,14 @@
         <source>%1: does not belong to %2</source>
         <translation>%1&#xa0;: n’appartient pas à %2</translation>
     </message>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 de plus</translation>
+    </message>
+    <message>
+        <source>Show all that the chosen photos belong to</source>
+        <translation>Montrer tout ce à quoi les photos choisies appartiennent</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::ListDialog</name>

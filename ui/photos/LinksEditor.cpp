@@ -22,6 +22,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstddef>
+#include <functional>
 
 namespace lastrivet::ui {
 
@@ -32,6 +34,9 @@ constexpr std::array assignable{
     RecordType::Step,        RecordType::WorkSession, RecordType::Deviation,
     RecordType::Inspection,  RecordType::Bulletin,    RecordType::MaterialUse,
     RecordType::MaterialLot, RecordType::Fastener,    RecordType::Measurement};
+
+/// More rows than these would push what can be done with the photos out of sight.
+constexpr std::size_t mostRows = 6;
 
 /// A button whose words end in dots where they have no room.
 class NarrowButton final : public QPushButton {
@@ -111,6 +116,7 @@ QWidget *LinksEditor::buildAssign()
 
 void LinksEditor::show(const std::vector<Id<Media>> &media)
 {
+    m_isWhole = m_isWhole && media == m_media;
     m_media = media;
     fill();
 }
@@ -139,8 +145,30 @@ void LinksEditor::fill()
         item->widget()->deleteLater();
         delete item;
     }
-    for (const Held &link : held())
-        m_rows->addWidget(row(link));
+    std::vector<Held> links = held();
+    // A button in place of one row would save nothing.
+    const bool isCut = !m_isWhole && links.size() > mostRows + 1;
+    if (isCut)
+        std::ranges::stable_sort(links, std::ranges::greater{}, &Held::count);
+    const std::size_t shown = isCut ? mostRows : links.size();
+    for (std::size_t i = 0; i < shown; ++i)
+        m_rows->addWidget(row(links[i]));
+    if (!isCut)
+        return;
+    auto *more = namedButton(tr("%1 more").arg(countText(std::int64_t(links.size() - shown))),
+                             tr("Show all that the chosen photos belong to"), this);
+    m_rows->addWidget(more, 0, Qt::AlignLeft);
+    connect(more, &QPushButton::clicked, this, &LinksEditor::showAll);
+}
+
+void LinksEditor::showAll()
+{
+    m_isWhole = true;
+    fill();
+    QWidget *first = m_rows->itemAt(0)->widget();
+    // A layout shows what it gets only later, and what is not shown takes no keyboard.
+    first->show();
+    first->findChild<QPushButton *>()->setFocus();
 }
 
 QWidget *LinksEditor::row(const Held &link)

@@ -24,6 +24,7 @@ class LinksEditor final : public QWidget {
 public:
     explicit LinksEditor(Session &session, QWidget *parent = nullptr);
 
+    /// Where they are many, those that most of the photos belong to, and the others on demand.
     void show(const std::vector<Id<Media>> &media);
     /// Puts the cursor where a part is typed.
     void startAssigning();
@@ -39,11 +40,14 @@ private:
     std::vector<Held> held() const;
     void fill();
     QWidget *row(const Held &link);
+    void showAll();
     void link(RecordRef record);
     void unlink(RecordRef record);
 
     Session &m_session;
     std::vector<Id<Media>> m_media;
+    /// Every link has its row, however many there are.
+    bool m_isWhole = false;
     QVBoxLayout *m_rows;
     QComboBox *m_kind;
     QStackedWidget *m_lines;
