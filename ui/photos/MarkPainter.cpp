@@ -10,6 +10,8 @@
 #include <QLineF>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace lastrivet::ui {
 
 namespace {
@@ -42,10 +44,9 @@ QRectF MarkPainter::wordsBox(const Media::Annotation &mark) const
         return {};
     const QFontMetricsF metrics(m_font);
     const double width = std::max(metrics.horizontalAdvance(toQt(mark.text)), 12.0);
-    QRectF box(print::wordsPlace(mark, places), QSizeF(width + 12, metrics.height() + 6));
-    box.moveLeft(std::min(box.left(), m_place.right() - box.width()));
-    box.moveTop(std::min(box.top(), m_place.bottom() - box.height()));
-    return box;
+    return print::wordsBox(m_place, print::wordsPlace(mark, places),
+                           QSizeF(width + 12, metrics.height() + 6), outlineOf(mark, m_place),
+                           edgeWidth);
 }
 
 void MarkPainter::draw(QPainter &painter, int chosen, const Colours &colours) const

@@ -10,8 +10,6 @@
 #include <QPainter>
 #include <QPainterPath>
 
-#include <algorithm>
-
 namespace lastrivet::print {
 
 namespace {
@@ -29,12 +27,12 @@ void drawPath(QPainter &painter, const QPainterPath &path)
                        QPen(Qt::black, strokeWidth, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
 }
 
-void drawWords(QPainter &painter, const QRectF &picture, QPointF place, const QString &words)
+void drawWords(QPainter &painter, const QRectF &picture, QPointF place, const QPainterPath &line,
+               const QString &words)
 {
     const TextBlock block(words, Size::Small, picture.width() * 0.5, true);
-    QRectF label(place, QSizeF(block.naturalWidth() + points(8), block.height() + points(4)));
-    label.moveLeft(std::min(label.left(), picture.right() - label.width()));
-    label.moveTop(std::min(label.top(), picture.bottom() - label.height()));
+    const QSizeF size(block.naturalWidth() + points(8), block.height() + points(4));
+    const QRectF label = wordsBox(picture, place, size, line, edgeWidth);
     painter.fillRect(label, Qt::white);
     painter.setPen(QPen(Qt::black, points(0.5)));
     painter.drawRect(label);
@@ -51,9 +49,11 @@ void drawAnnotations(QPainter &painter, const QRectF &picture,
     painter.setClipRect(picture);
     for (const Media::Annotation &annotation : annotations) {
         const std::vector<QPointF> places = placesOn(picture, annotation.points);
-        drawPath(painter, outline(annotation, places, headLength));
+        const QPainterPath line = outline(annotation, places, headLength);
+        drawPath(painter, line);
         if (!annotation.text.empty() && !places.empty())
-            drawWords(painter, picture, wordsPlace(annotation, places), asIs(annotation.text));
+            drawWords(painter, picture, wordsPlace(annotation, places), line,
+                      asIs(annotation.text));
     }
     painter.restore();
 }

@@ -5,6 +5,7 @@
 #include <QLineF>
 
 #include <algorithm>
+#include <limits>
 
 namespace lastrivet::print {
 
@@ -33,6 +34,27 @@ QPainterPath circle(QPointF centre, QPointF through)
     return path;
 }
 
+/// Places that are looked at along a line, and how many of them the box at its beginning may cover.
+constexpr int steps = 64;
+constexpr int stepsSpared = 4;
+
+/// How many of the places along a line lie in a box.
+int placesIn(const QRectF &box, const QPainterPath &line)
+{
+    int count = 0;
+    for (int i = 0; i <= steps && !line.isEmpty(); ++i)
+        count += box.contains(line.pointAtPercent(double(i) / steps)) ? 1 : 0;
+    return count;
+}
+
+/// Moves a box to where it lies on the picture; what is too wide or too high begins at its edge.
+QRectF movedOnto(const QRectF &picture, QRectF box)
+{
+    box.moveLeft(std::max(picture.left(), std::min(box.left(), picture.right() - box.width())));
+    box.moveTop(std::max(picture.top(), std::min(box.top(), picture.bottom() - box.height())));
+    return box;
+}
+
 } // namespace
 
 std::vector<QPointF> placesOn(const QRectF &picture, const std::vector<double> &numbers)
@@ -59,6 +81,29 @@ QPointF wordsPlace(const Media::Annotation &mark, const std::vector<QPointF> &pl
     if (places.empty())
         return {};
     return mark.shape == AnnotationShape::Arrow ? places.front() : places.back();
+}
+
+QRectF wordsBox(const QRectF &picture, QPointF place, QSizeF size, const QPainterPath &line,
+                double lineWidth)
+{
+    const QPointF left(-size.width(), 0);
+    const QPointF above(0, -size.height());
+    const double edge = lineWidth / 2;
+    // At the edge of a picture no corner may do; then above or below all of the line.
+    const QRectF around = line.boundingRect().adjusted(0, -lineWidth, 0, lineWidth);
+    QRectF best;
+    int least = std::numeric_limits<int>::max();
+    for (const QPointF &corner :
+         {place, place + left, place + above, place + left + above,
+          QPointF(place.x(), around.top() - size.height()), QPointF(place.x(), around.bottom())}) {
+        const QRectF box = movedOnto(picture, QRectF(corner, size));
+        const int covered = placesIn(box.adjusted(-edge, -edge, edge, edge), line);
+        if (covered + stepsSpared >= least)
+            continue;
+        best = box;
+        least = covered;
+    }
+    return best;
 }
 
 } // namespace lastrivet::print

@@ -23,4 +23,9 @@ QPainterPath outline(const Media::Annotation &mark, const std::vector<QPointF> &
 /// Where the words of a mark stand; an arrow is told at its tail.
 QPointF wordsPlace(const Media::Annotation &mark, const std::vector<QPointF> &places);
 
+/// The box of a mark's words: on the picture, at their place, and on the side where it covers
+/// little of the mark's own line, which is `lineWidth` wide.
+QRectF wordsBox(const QRectF &picture, QPointF place, QSizeF size, const QPainterPath &line,
+                double lineWidth);
+
 } // namespace lastrivet::print
