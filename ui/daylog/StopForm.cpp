@@ -11,10 +11,10 @@
 #include "ui/daylog/SignedQuestion.h"
 #include "ui/shell/Drafts.h"
 #include "ui/shell/Session.h"
+#include "ui/widgets/FormRows.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
 
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -47,7 +47,7 @@ StopForm::StopForm(Session &session, QWidget *parent)
     : QFrame(parent)
     , m_session(session)
     , m_words(new QLabel(this))
-    , m_fields(new QFormLayout)
+    , m_fields(new FormRows)
     , m_part(new RecordLine(session, RecordType::Component, this))
     , m_done(new QLineEdit(this))
     , m_stopped(new QLineEdit(this))

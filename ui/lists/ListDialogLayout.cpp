@@ -5,13 +5,13 @@
 #include "ui/convert/FieldText.h"
 #include "ui/lists/ColumnChoice.h"
 #include "ui/lists/ListRows.h"
+#include "ui/widgets/FormRows.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/RecordLine.h"
 #include "ui/widgets/TallRows.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -69,7 +69,7 @@ void ListDialog::fillFields()
 QWidget *ListDialog::buildInput()
 {
     fillFields();
-    m_form = new QFormLayout;
+    m_form = new FormRows;
     const std::pair<QString, QWidget *> fields[] = {
         {tr("What it lists"), m_type},
         {tr("Rows that name no part"), m_within},

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/ActForm.h"
 
+#include "ui/widgets/FormRows.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/NumberBox.h"
 #include "ui/widgets/PersonBox.h"
 
 #include <QComboBox>
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -34,7 +34,7 @@ bool isDone(const QKeyEvent &event)
 ActForm::ActForm(const QString &doWords, QWidget *parent)
     : Unfinished(parent)
     , m_title(new QLabel(this))
-    , m_fields(new QFormLayout)
+    , m_fields(new FormRows)
     , m_hint(new QLabel(this))
     , m_leave(new QPushButton(tr("Cancel"), this))
     , m_do(new QPushButton(doWords, this))

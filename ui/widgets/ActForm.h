@@ -4,12 +4,12 @@
 
 #include "ui/widgets/Unfinished.h"
 
-class QFormLayout;
 class QLabel;
 class QPushButton;
 
 namespace lastrivet::ui {
 
+class FormRows;
 class PersonBox;
 
 /// A few fields in place for something a person does, with a button that does it.
@@ -58,7 +58,7 @@ private:
     void tellNewcomer();
 
     QLabel *m_title;
-    QFormLayout *m_fields;
+    FormRows *m_fields;
     /// Null where nobody is asked for.
     PersonBox *m_who = nullptr;
     bool m_isWhoAsked = true;

@@ -4,9 +4,12 @@
 
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
+#include "ui/widgets/Layouts.h"
 #include "ui/widgets/PersonBox.h"
 
 #include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
@@ -72,6 +75,38 @@ private:
     QWidget *m_place;
 };
 
+/// A form with a row that needs two lines where it is narrow, above one that is always shown, one
+/// that can be hidden with its label, and one without a label.
+class Wrapping final : public ActForm {
+public:
+    explicit Wrapping(QWidget *parent)
+        : ActForm(QStringLiteral("Record"), parent)
+        , always(new QComboBox(this))
+        , sometimes(new QLineEdit(this))
+        , without(new QCheckBox(QStringLiteral("complete"), this))
+    {
+        addWide(wrappedLabel(QStringLiteral("What is said about it."), this));
+        auto *wide = new QWidget(this);
+        wide->setMinimumSize(400, 40);
+        addField(QStringLiteral("Hold points"), wide);
+        addField(QStringLiteral("Always"), always);
+        addField(QStringLiteral("Sometimes"), sometimes);
+        addWide(without);
+    }
+    void showAll(bool isAll)
+    {
+        setFieldVisible(sometimes, isAll);
+        without->setVisible(isAll);
+    }
+
+    QComboBox *always;
+    QLineEdit *sometimes;
+    QCheckBox *without;
+
+protected:
+    bool perform() override { return false; }
+};
+
 struct Place {
     Place()
     {
@@ -121,6 +156,34 @@ TEST_CASE("The Tab key goes through the fields of a form, then its buttons, and 
     place.form->addToPlace();
     CHECK(place.way() ==
           words({"Who", "Folder", "Choose…", "Again", "Later", "Cancel", "Record", "Below"}));
+}
+
+TEST_CASE("No field of a form is without height below a row that needs two lines")
+{
+    test::theme();
+    QWidget window;
+    auto *layout = new QVBoxLayout(&window);
+    auto *form = new Wrapping(&window);
+    layout->addWidget(form);
+    layout->addStretch(1);
+    window.resize(900, 600);
+    window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&window));
+    const auto isWhole = [](const QWidget &field) {
+        return field.isVisible() && field.height() >= field.minimumSizeHint().height();
+    };
+    for (const bool isAll : {true, false, true, false}) {
+        form->showAll(isAll);
+        for (const int width : {900, 480, 900}) {
+            window.resize(width, 600);
+            QTest::qWait(20);
+            INFO((isAll ? "all" : "some") << " at " << window.width());
+            CHECK(isWhole(*form->always));
+            CHECK(isWhole(*form->sometimes) == isAll);
+            CHECK(isWhole(*form->without) == isAll);
+            CHECK(form->always->geometry().bottom() < form->height());
+        }
+    }
 }
 
 TEST_CASE("Ctrl+Enter does what a form is for also where a proposed name is chosen to type over")
