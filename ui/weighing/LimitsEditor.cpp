@@ -8,6 +8,7 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 #include "ui/weighing/LinesEditor.h"
+#include "ui/weighing/RecordChange.h"
 #include "ui/weighing/WeightText.h"
 #include "ui/widgets/ActLine.h"
 #include "ui/widgets/RecordForm.h"
@@ -99,13 +100,7 @@ Session::Outcome LimitsEditor::change(const std::function<QString(Envelope &)> &
     const Envelope *known = balance::envelopeOf(*m_session.records());
     if (!known)
         return Session::Outcome::AgainstRules;
-    Envelope changed = *known;
-    auto outcome = Session::Outcome::AgainstRules;
-    const QString why = body(changed);
-    if (!why.isEmpty())
-        m_session.complain(why);
-    else if (isKept)
-        outcome = m_session.attempt(tr("Limits changed"), [&](Edit &edit) { edit.put(changed); });
+    const auto outcome = changeRecord(m_session, *known, body, isKept, tr("Limits changed"));
     refresh();
     return outcome;
 }

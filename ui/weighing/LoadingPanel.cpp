@@ -9,6 +9,7 @@
 #include "ui/weighing/EnvelopePicture.h"
 #include "ui/weighing/LimitsEditor.h"
 #include "ui/weighing/LinesEditor.h"
+#include "ui/weighing/RecordChange.h"
 #include "ui/weighing/WeightTables.h"
 #include "ui/weighing/WeightText.h"
 #include "ui/widgets/ActLine.h"
@@ -157,14 +158,8 @@ Session::Outcome LoadingPanel::change(const std::function<QString(LoadingCase &)
     const LoadingCase *known = shown();
     if (!known)
         return Session::Outcome::AgainstRules;
-    LoadingCase changed = *known;
-    auto outcome = Session::Outcome::AgainstRules;
-    const QString why = body(changed);
-    if (!why.isEmpty())
-        m_session.complain(why);
-    else if (isKept)
-        outcome = m_session.attempt(tr("Loading %1 changed").arg(toQt(changed.name)),
-                                    [&](Edit &edit) { edit.put(changed); });
+    const auto outcome = changeRecord(m_session, *known, body, isKept,
+                                      tr("Loading %1 changed").arg(toQt(known->name)));
     refresh();
     return outcome;
 }

@@ -4,6 +4,7 @@
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/weighing/LinesEditor.h"
+#include "ui/weighing/RecordChange.h"
 #include "ui/weighing/WeighingPanel.h"
 #include "ui/weighing/WeightText.h"
 
@@ -90,13 +91,7 @@ Session::Outcome WeighingPanel::change(const std::function<QString(Weighing &)> 
     const Weighing *known = shown();
     if (!known)
         return Session::Outcome::AgainstRules;
-    Weighing changed = *known;
-    auto outcome = Session::Outcome::AgainstRules;
-    const QString why = body(changed);
-    if (!why.isEmpty())
-        m_session.complain(why);
-    else if (isKept)
-        outcome = m_session.attempt(tr("Weighing changed"), [&](Edit &edit) { edit.put(changed); });
+    const auto outcome = changeRecord(m_session, *known, body, isKept, tr("Weighing changed"));
     refresh();
     return outcome;
 }
