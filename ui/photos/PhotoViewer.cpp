@@ -9,6 +9,7 @@
 #include "ui/photos/PictureView.h"
 #include "ui/shell/Session.h"
 #include "ui/shell/ShortcutSheet.h"
+#include "ui/widgets/Flow.h"
 #include "ui/widgets/MediaModel.h"
 #include "ui/widgets/ProjectFiles.h"
 #include "ui/widgets/UnkeptHold.h"
@@ -75,7 +76,7 @@ void PhotoViewer::build()
     connect(m_open, &QPushButton::clicked, this, &PhotoViewer::openFile);
 }
 
-QPushButton *PhotoViewer::addButton(QHBoxLayout *bar, const QString &words, const QString &key)
+QPushButton *PhotoViewer::addButton(QLayout *bar, const QString &words, const QString &key)
 {
     auto *button = new QPushButton(words, this);
     button->setToolTip(key);
@@ -91,18 +92,20 @@ QWidget *PhotoViewer::buildTop()
     QPushButton *back = addButton(bar, tr("Back to all"), tr("Esc"));
     QPushButton *before = addButton(bar, tr("Previous"), tr("Page Up"));
     QPushButton *next = addButton(bar, tr("Next"), tr("Page Down"));
-    bar->addStretch(1);
-    auto *tools = new QHBoxLayout(m_tools);
-    tools->setContentsMargins(0, 0, 0, 0);
-    buildTools(tools);
-    bar->addWidget(m_tools);
+    for (QPushButton *button : {back, before, next})
+        bar->setAlignment(button, Qt::AlignTop);
+    // In a small window the tools need two lines.
+    buildTools(new Flow(m_tools));
+    bar->addSpacing(16);
+    bar->addWidget(m_tools, 1);
+    bar->addStretch(0);
     connect(back, &QPushButton::clicked, this, &PhotoViewer::left);
     connect(before, &QPushButton::clicked, this, [this] { Q_EMIT stepped(-1); });
     connect(next, &QPushButton::clicked, this, [this] { Q_EMIT stepped(1); });
     return top;
 }
 
-void PhotoViewer::buildTools(QHBoxLayout *bar)
+void PhotoViewer::buildTools(QLayout *bar)
 {
     const QString names[] = {tr("Arrow"), tr("Circle"), tr("Words")};
     const QString keys[] = {tr("A: an arrow"), tr("C: a circle"), tr("W: words")};
@@ -116,7 +119,6 @@ void PhotoViewer::buildTools(QHBoxLayout *bar)
         });
     }
     m_remove = addButton(bar, tr("Remove mark"), tr("Del"));
-    bar->addSpacing(24);
     QPushButton *less = addButton(bar, QStringLiteral("−"), tr("−: smaller"));
     less->setAccessibleName(tr("Smaller"));
     bar->addWidget(m_scale);

@@ -11,8 +11,8 @@
 #include <map>
 #include <vector>
 
-class QHBoxLayout;
 class QLabel;
+class QLayout;
 class QLineEdit;
 class QPushButton;
 class QStackedWidget;
@@ -50,8 +50,8 @@ private:
     void build();
     QWidget *buildTop();
     QWidget *buildBottom();
-    QPushButton *addButton(QHBoxLayout *bar, const QString &words, const QString &key);
-    void buildTools(QHBoxLayout *bar);
+    QPushButton *addButton(QLayout *bar, const QString &words, const QString &key);
+    void buildTools(QLayout *bar);
     void connectPicture();
     void showTexts(const Media &media);
     void updateTools();

@@ -10,6 +10,7 @@
 #include <QFile>
 #include <QImage>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTest>
 
 #include <QWheelEvent>
@@ -123,6 +124,24 @@ TEST_CASE("An arrow is drawn with the mouse, moved by keys, told in words, and r
     CHECK(after == original);
     CHECK(sha256({reinterpret_cast<const std::uint8_t *>(after.data()),
                   std::size_t(after.size())}) == media.sha256);
+}
+
+TEST_CASE("The tools for marks are whole in a small window, and stand in two lines there")
+{
+    OpenViewer viewer;
+    const auto &place = *viewer.page.findChild<ui::PhotoViewer *>();
+    for (const int width : {1100, 860, 700}) {
+        viewer.page.resize(width, 680);
+        QTest::qWait(20);
+        for (const QPushButton *button : place.findChildren<QPushButton *>()) {
+            if (!button->isVisible())
+                continue;
+            INFO(button->text().toStdString() << " at " << width);
+            CHECK(button->width() >= button->sizeHint().width());
+            CHECK(button->height() >= button->sizeHint().height());
+            CHECK(button->parentWidget()->rect().contains(button->geometry()));
+        }
+    }
 }
 
 TEST_CASE("Marks are drawn by keyboard alone, and chosen one after the other")
