@@ -94,8 +94,12 @@ private:
 
     void printHeadline() const
     {
-        for (const Message &sentence : today::headline(today::tally(m_records, m_answer)))
+        const today::Tally tally = today::tally(m_records, m_answer);
+        for (const Message &sentence : today::headline(tally))
             m_out << english(sentence) << '\n';
+        if (tally.not_begun > 0)
+            fmt::print(m_out, "{} not begun.\n",
+                       tally.not_begun == 1 ? "1 is" : fmt::format("{} are", tally.not_begun));
     }
 
     void printState(State state) const

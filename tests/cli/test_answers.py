@@ -86,6 +86,19 @@ class Ready(TerminalTest):
         self.assertLess(text.index("Left wing, lower skin"), text.index("Right wing, lower skin"))
         self.assertNotRegex(text.lower(), r"\bsafe\b|\bok\b")
 
+    def test_the_headline_counts_what_is_not_begun(self):
+        self.assertNotIn("not begun", self.ask("ready", self.project).out)
+        document = bench()
+        document["components"].append({"id": 4, "code": "FI", "name": "Fin"})
+        document["closings"].append(
+            {"id": 22, "component_id": 4, "title": "Fin, right skin", "encloses": [4]})
+        self.project = self.folder / "Fin.lastrivet"
+        self.make_project(document)
+        text = self.ask("ready", self.project).out
+        self.assertRegex(text, r"(?m)^1 is not begun\.$")
+        self.assertRegex(text, r"(?m)^Not begun: no work on record in their reach \(1\)$")
+        self.assertNotIn("not begun", self.ask("ready", self.project, "--closing", LEFT_SKIN).out)
+
     def test_text_about_chosen_closings_says_nothing_about_the_others(self):
         text = self.ask("ready", self.project, "--as-of", "2026-03-14", "--closing",
                         RIGHT_SKIN).out
