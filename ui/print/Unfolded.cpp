@@ -55,7 +55,9 @@ void addUnfolded(Table &into, const Table::Row &row, const std::vector<ShownColu
     constexpr double mostOfWidth = 0.5;
     const std::size_t place = into.rows.size();
     into.rows.push_back(row);
-    if (row.is_group)
+    // What stands across the table was unfolded before, or a heading is given more room than it
+    // needs.
+    if (row.is_group || row.is_across)
         return;
     for (const ShownColumn &column : columns) {
         if (column.index >= row.cells.size() || column.width > mostOfWidth * width)

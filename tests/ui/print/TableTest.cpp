@@ -6,6 +6,7 @@
 #include "ui/print/Contents.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Pages.h"
+#include "ui/print/Unfolded.h"
 
 #include <catch2/catch.hpp>
 
@@ -213,6 +214,25 @@ TEST_CASE("A long text in a narrow column stands whole across the table, below i
     CHECK(text.count(QStringLiteral("word399.")) == 1);
     CHECK(text.count(QStringLiteral("What")) == 2);
     CHECK(text.indexOf(QStringLiteral("word399.")) < text.indexOf(QStringLiteral("tomorrow")));
+}
+
+TEST_CASE("A long text across the table is not unfolded a second time")
+{
+    QStringList missing;
+    for (int line = 1; line <= 60; ++line)
+        missing << QStringLiteral("Step %1. is not done").arg(line);
+    print::Table table;
+    table.columns = {{QStringLiteral("Closing"), 3},
+                     {QStringLiteral("What was missing"), 2},
+                     {QStringLiteral("Reason"), 5}};
+    table.rows.push_back({{{QStringLiteral("Left wing")},
+                           {missing.join(QLatin1Char('\n'))},
+                           {QStringLiteral("in a hurry")}}});
+    constexpr double width = print::points(480);
+    const print::Table shown = print::unfolded(table, width);
+    REQUIRE(shown.rows.size() == 3);
+    CHECK(print::unfolded(shown, width).rows.size() == 3);
+    CHECK(print::leastHeightOf(shown, width) == print::leastHeightOf(table, width));
 }
 
 TEST_CASE("A row that names others is said again on the page where they go on")
