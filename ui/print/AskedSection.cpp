@@ -34,7 +34,8 @@ QString closingsOf(const Wording &words, const FrontPages::Request &request)
     constexpr qsizetype mostTitles = 2;
     const qsizetype more = titles.size() - mostTitles;
     const QString line = titles.mid(0, mostTitles).join(QStringLiteral(", "));
-    return more > 0 ? words.text("{0} and {1} more", {line.toStdString(), std::to_string(more)})
+    return more > 0 ? words.text("{0} and {1} more",
+                                 {line.toStdString(), words.count(std::size_t(more))})
                     : line;
 }
 

@@ -141,7 +141,7 @@ void drawTouched(Pages &pages, const ChangesSince &changes, const Room &room)
     const std::size_t more = earlierThanShown(changes, room);
     if (more > 0)
         pages.text(
-            words.text("Earlier changes, in the inspection packet: {0}.", {std::to_string(more)}),
+            words.text("Earlier changes, in the inspection packet: {0}.", {words.count(more)}),
             Size::Small, true);
 }
 
@@ -182,7 +182,7 @@ void drawFindings(Pages &pages, const ChangesSince &changes, const Room &room)
     drawTable(pages, table);
     if (changes.findings.size() > mostFindings)
         pages.text(words.text("More findings, in the inspection packet: {0}.",
-                              {std::to_string(changes.findings.size() - mostFindings)}),
+                              {words.count(changes.findings.size() - mostFindings)}),
                    Size::Small, true);
 }
 
@@ -191,7 +191,7 @@ void drawPictures(Pages &pages, const ChangesSince &changes, const Room &room, P
     if (changes.photos.empty())
         return;
     const Wording &words = pages.wording();
-    const std::string count = std::to_string(changes.photos.size());
+    const std::string count = words.count(changes.photos.size());
     if (!room.has_pictures) {
         pages.gap(points(6));
         pages.text(words.text(changes.photos.size() == 1
@@ -206,7 +206,7 @@ void drawPictures(Pages &pages, const ChangesSince &changes, const Room &room, P
     std::vector<packet::Photo> right;
     if (shown > 1)
         right.push_back(changes.photos[1]);
-    pages.smallHeading(words.text("Photographed since: {0} of {1}", {std::to_string(shown), count}),
+    pages.smallHeading(words.text("Photographed since: {0} of {1}", {words.count(shown), count}),
                        points(100));
     drawSideBySide(pages, left, right, shelf, false);
 }

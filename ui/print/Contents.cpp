@@ -93,8 +93,9 @@ void Contents::drawLine(std::size_t index, QPointF topLeft)
     const double right = topLeft.x() + m_width;
     const double left = topLeft.x() + indentOf(heading(index));
     const TextBlock title = titleOf(index);
-    const TextBlock number(m_pages.wording().number(std::int64_t(heading(index).page + 1)), m_size,
-                           numberWidth, false, Qt::AlignRight);
+    // As at the foot of the page.
+    const TextBlock number(QString::number(heading(index).page + 1), m_size, numberWidth, false,
+                           Qt::AlignRight);
     QPainter &painter = m_pages.painter();
     painter.setPen(Qt::black);
     title.draw(painter, {left, topLeft.y()});

@@ -25,8 +25,8 @@ QString standingIn(const Wording &words, const CorrectionsReport &report)
     if (report.openCount() == 0)
         return words.text("All findings are verified or accepted.");
     return words.text("Findings: {0}. Neither verified nor accepted: {1}; corrected of these: {2}.",
-                      {std::to_string(report.findings.size()), std::to_string(report.openCount()),
-                       std::to_string(report.correctedCount())});
+                      {words.count(report.findings.size()), words.count(report.openCount()),
+                       words.count(report.correctedCount())});
 }
 
 QString correctionIn(const Wording &words, const SquawkEntry &squawk)

@@ -34,7 +34,7 @@ QStringList counted(const Wording &words, const Counts &counts)
     QStringList sentences;
     for (const auto &[count, pattern] : counts) {
         if (count > 0)
-            sentences << words.text(pattern, {std::to_string(count)});
+            sentences << words.text(pattern, {words.count(count)});
     }
     return sentences;
 }

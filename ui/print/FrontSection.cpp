@@ -35,7 +35,8 @@ QString titlesOf(const Wording &words, const Packet &packet)
     constexpr qsizetype mostTitles = 4;
     const qsizetype more = titles.size() - mostTitles;
     const QString line = titles.mid(0, mostTitles).join(QStringLiteral(" · "));
-    return more > 0 ? words.text("{0} and {1} more", {line.toStdString(), std::to_string(more)})
+    return more > 0 ? words.text("{0} and {1} more",
+                                 {line.toStdString(), words.count(std::size_t(more))})
                     : line;
 }
 
@@ -50,8 +51,8 @@ void drawStateOfAll(Pages &pages, const Packet &packet)
             ? "State of the records on {0}. This is the builder's record, not an approval."
             : "Worst of {1} closings on {0}. This is the builder's record, not an approval.";
     const TextBlock sentence(
-        pages.wording().text(said,
-                             {packet.as_of.text(), std::to_string(packet.front.to_close.size())}),
+        pages.wording().text(
+            said, {packet.as_of.text(), pages.wording().count(packet.front.to_close.size())}),
         Size::Small, width);
     const double height = std::max(points(46), points(27) + sentence.height() + points(7));
     const QRectF frame(body.left(), pages.y(), body.width(), height);
@@ -82,7 +83,7 @@ void addSumOfAll(Table &table, const Wording &words, const Packet &packet)
         shoulds += closing.shoulds;
     }
     table.rows.push_back({{{words.text("In all"), Mark::None, true},
-                           {words.text("{0} closings", {std::to_string(all.size())})},
+                           {words.text("{0} closings", {words.count(all.size())})},
                            {words.text("each point once for each closing")},
                            {words.number(musts), Mark::None, true},
                            {words.number(shoulds), Mark::None, true}}});

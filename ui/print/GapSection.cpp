@@ -35,9 +35,9 @@ void drawOutOfReach(Pages &pages, const Packet &packet)
                        leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
     if (shown < open.size())
-        pages.text(words.text("{0} more, all in the sections below.",
-                              {std::to_string(open.size() - shown)}),
-                   Size::Small);
+        pages.text(
+            words.text("{0} more, all in the sections below.", {words.count(open.size() - shown)}),
+            Size::Small);
 }
 
 void drawWaived(Pages &pages, const Packet &packet)

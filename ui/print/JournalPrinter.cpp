@@ -66,7 +66,7 @@ QString whatIn(const Wording &words, const Entry &entry)
         lines << accountIn(words, entry.records[i]);
     if (entry.records.size() > mostRecords)
         lines << words.text("and {0} records more",
-                            {std::to_string(entry.records.size() - mostRecords)});
+                            {words.count(entry.records.size() - mostRecords)});
     if (entry.row.kind == ChangeKind::Printed)
         lines << words.text("At the foot of its pages: {0}", {entry.row.hash});
     if (!entry.row.origin_hash.empty())

@@ -72,7 +72,7 @@ Table::Row rowOf(const Wording &words, const Logbook &log, const Logbook::Entry 
 Table::Row sumOf(const Wording &words, const Logbook::Chapter &chapter)
 {
     const QString both = words.text("entries: {0}; all who worked: {1}",
-                                    {std::to_string(chapter.total.sessions),
+                                    {words.number(chapter.total.sessions).toStdString(),
                                      words.hours(chapter.total.worker_minutes).toStdString()});
     return {{{words.text("Sum"), Mark::None, true},
              {words.hours(chapter.total.minutes), Mark::None, true},

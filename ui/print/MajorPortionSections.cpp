@@ -38,10 +38,10 @@ QString logIn(const Wording &words, const MajorPortion::Task &task)
 {
     if (task.sessions == 0)
         return {};
-    return words.text("entries of the log: {0}, {1} to {2}; {3}",
-                      {std::to_string(task.sessions), words.day(task.first_work).toStdString(),
-                       words.day(task.last_work).toStdString(),
-                       words.hours(task.minutes).toStdString()});
+    return words.text(
+        "entries of the log: {0}, {1} to {2}; {3}",
+        {words.number(task.sessions).toStdString(), words.day(task.first_work).toStdString(),
+         words.day(task.last_work).toStdString(), words.hours(task.minutes).toStdString()});
 }
 
 QString picturesIn(const Wording &words, const std::vector<int> &numbers)
@@ -156,7 +156,7 @@ void drawPortionVerdict(Pages &pages, const MajorPortion &form)
     const auto gaps = form.account.evidence_gaps.size();
     if (gaps > 0)
         sentences << words.text("Tasks claimed by the builder that no picture shows: {0}.",
-                                {std::to_string(gaps)});
+                                {words.count(gaps)});
     drawNotice(pages, words.text("By the builder's own figures; the authority decides"),
                sentences.join(QLatin1Char(' ')));
     for (const MajorPortion::Rule &rule : form.rules)

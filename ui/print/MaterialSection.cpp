@@ -106,9 +106,10 @@ void drawTools(Pages &pages, const packet::Packet &packet)
             used += QStringLiteral(" – ") + words.day(tool.last_used);
         const bool isAmiss = tool.uncalibrated_uses > 0;
         if (isAmiss)
-            used += QLatin1Char('\n') +
-                    words.text("{0} of {1} uses not in calibration",
-                               {std::to_string(tool.uncalibrated_uses), std::to_string(tool.uses)});
+            used +=
+                QLatin1Char('\n') + words.text("{0} of {1} uses not in calibration",
+                                               {words.count(std::size_t(tool.uncalibrated_uses)),
+                                                words.count(std::size_t(tool.uses))});
         table.rows.push_back({{{asIs(tool.name)},
                                {asIs(tool.serial_number)},
                                {used, isAmiss ? Mark::Advice : Mark::None},

@@ -13,16 +13,17 @@ namespace lastrivet::print {
 
 namespace {
 
-/// "3, 7 – 12, 15": numbers with those that follow each other drawn together.
-QString runsOf(const Wording &words, const std::vector<int> &numbers)
+/// "3, 7 – 12, 15": numbers as their captions write them, those that follow each other drawn
+/// together.
+QString runsOf(const std::vector<int> &numbers)
 {
     QStringList runs;
     for (std::size_t first = 0; first < numbers.size();) {
         std::size_t last = first;
         while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1)
             ++last;
-        const QString from = words.number(std::int64_t(numbers[first]));
-        const QString to = words.number(std::int64_t(numbers[last]));
+        const QString from = QString::number(numbers[first]);
+        const QString to = QString::number(numbers[last]);
         runs << (first == last ? from : from + QStringLiteral(" – ") + to);
         first = last + 1;
     }
@@ -46,18 +47,18 @@ std::vector<int> missingFrom(const packet::Packet &packet, PictureShelf &shelf)
 QStringList photographsSaid(const Wording &words, const packet::Packet::Reduction &reduction,
                             const std::vector<int> &missing)
 {
-    const auto all = std::to_string(reduction.photos_in_all);
+    const std::string all = words.count(reduction.photos_in_all);
     QStringList said;
     if (!reduction.left_out.empty())
         said << words.text("Of {0} photographs, {1} are left out: {2}.",
-                           {all, std::to_string(reduction.left_out.size()),
-                            runsOf(words, reduction.left_out).toStdString()});
+                           {all, words.count(reduction.left_out.size()),
+                            runsOf(reduction.left_out).toStdString()});
     else if (missing.empty() && reduction.photos_in_all > 0)
         said << words.text("All {0} photographs are in it.", {all});
     if (!missing.empty())
         said << words.text("Photographs that could not be printed, each with the reason in its "
                            "place: {0}.",
-                           {runsOf(words, missing).toStdString()});
+                           {runsOf(missing).toStdString()});
     return said;
 }
 

@@ -73,8 +73,8 @@ Table tableOf(const Wording &words, const SquawkList &list)
             group = entry.reachable;
             const auto count =
                 std::ranges::count(list.entries, entry.reachable, &SquawkList::Entry::reachable);
-            Table::Row head{
-                {{QStringLiteral("%1 (%2)").arg(headOf(words, *group), QString::number(count))}}};
+            Table::Row head{{{QStringLiteral("%1 (%2)").arg(headOf(words, *group),
+                                                            words.number(std::int64_t(count)))}}};
             head.is_group = true;
             table.rows.push_back(std::move(head));
         }

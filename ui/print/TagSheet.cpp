@@ -61,11 +61,11 @@ double write(Pages &pages, QPointF at, double width, const QString &text, Size s
 /// How many reasons have no room on a tag that shows this many.
 QString restOf(const Wording &words, const Tag &tag, std::size_t shown)
 {
-    const std::string rest = std::to_string(tag.waits_for.size() - shown);
+    const std::string rest = words.count(tag.waits_for.size() - shown);
     if (tag.of_airworthiness <= shown)
         return words.text("and {0} more on record", {rest});
     return words.text("and {0} more on record, squawks of airworthiness among them: {1}",
-                      {rest, std::to_string(tag.of_airworthiness - shown)});
+                      {rest, words.count(tag.of_airworthiness - shown)});
 }
 
 /// As many reasons as fit above `bottom`, one that has no room for all of it is cut; the others are

@@ -160,7 +160,7 @@ void drawEmpty(Pages &pages, const WeightReport &report)
     if (!report.empty->without_weight.empty())
         pages.text(words.text("Of equipment fitted or removed since the weighing, items that are "
                               "not in the sum, without weight or arm on record: {0}.",
-                              {std::to_string(report.empty->without_weight.size())}));
+                              {words.count(report.empty->without_weight.size())}));
 }
 
 std::optional<double> momentOf(const WeightReport::EquipmentLine &item)

@@ -93,6 +93,11 @@ QString Wording::number(std::int64_t value) const
     return m_locale.toString(qlonglong(value));
 }
 
+std::string Wording::count(std::size_t value) const
+{
+    return number(std::int64_t(value)).toStdString();
+}
+
 QString Wording::hours(Minutes minutes) const
 {
     const std::int64_t count = minutes.count();

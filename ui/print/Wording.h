@@ -12,11 +12,14 @@
 #include <QString>
 #include <QStringList>
 
+#include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace lastrivet::print {
 
@@ -47,6 +50,8 @@ public:
     QString date(const std::optional<Moment> &moment, bool isApproximate = false) const;
     QString number(double value) const;
     QString number(std::int64_t value) const;
+    /// A count to be put into a text, written as `number` writes it in a table.
+    std::string count(std::size_t value) const;
     /// "53 h 30", and "1,053 h 30" as other numbers are written.
     QString hours(Minutes minutes) const;
     /// A time to wait for: "14 d", "2 d 6 h", but "36 h 00" below two days.

@@ -46,6 +46,17 @@ TEST_CASE("Hours are grouped as other numbers are")
     CHECK(hours(QLocale::German, 1053 * 60) == "1.053 h 00");
 }
 
+TEST_CASE("A count is written in a text as in a table")
+{
+    for (const QLocale::Language language : {QLocale::English, QLocale::German, QLocale::French}) {
+        const print::Wording words = print::wordingIn(print::languageFor(language));
+        CHECK(words.count(1289) == words.number(std::int64_t{1289}).toStdString());
+        CHECK(words.count(1289) != "1289");
+        CHECK(words.count(999) == "999");
+    }
+    CHECK(print::wordingIn(print::languageFor(QLocale::English)).count(1289) == "1,289");
+}
+
 TEST_CASE("Pieces of one line are parted as the paper's language parts them")
 {
     const auto listed = [](QLocale::Language language) {
