@@ -269,10 +269,11 @@ void addDecisions(FrontPages &front)
     }
 }
 
-void addNotOnRecord(FrontPages &front, const Region::Chosen &chosen)
+using CountOfKind = std::pair<std::int64_t, Message>;
+
+std::vector<CountOfKind> countsByKind(const readiness::OnRecord &known)
 {
-    const readiness::OnRecord &known = chosen.answer->on_record;
-    const std::pair<std::int64_t, Message> kinds[] = {
+    return {
         {known.steps, {"steps", {}}},
         {known.sessions, {"work sessions", {}}},
         {known.photos, {"photographs", {}}},
@@ -282,8 +283,32 @@ void addNotOnRecord(FrontPages &front, const Region::Chosen &chosen)
         {known.part_lines, {"packing lists", {}}},
         {known.checks, {"an inspection list", {}}},
     };
+}
+
+std::vector<FrontPages::Lacking> lackingByKind(const Region &region)
+{
+    std::vector<FrontPages::Lacking> all;
+    for (const bool begun : {true, false}) {
+        for (const Region::Chosen &chosen : region.chosen()) {
+            if (chosen.answer->begun != begun)
+                continue;
+            const std::vector<CountOfKind> counts = countsByKind(chosen.answer->on_record);
+            all.resize(counts.size());
+            for (std::size_t i = 0; i < counts.size(); ++i) {
+                all[i].kind = counts[i].second;
+                if (counts[i].first == 0)
+                    all[i].closings.push_back(chosen.closing->title);
+            }
+        }
+    }
+    std::erase_if(all, [](const FrontPages::Lacking &kind) { return kind.closings.empty(); });
+    return all;
+}
+
+void addNotOnRecord(FrontPages &front, const Region::Chosen &chosen)
+{
     FrontPages::NotOnRecord row{chosen.closing->title, {}};
-    for (const auto &[count, kind] : kinds) {
+    for (const auto &[count, kind] : countsByKind(chosen.answer->on_record)) {
         if (count == 0)
             row.kinds.push_back(kind);
     }
@@ -318,6 +343,7 @@ FrontPages frontPages(const Region &region, const Profile &profile, const readin
     front.visits = visits(region, profile);
     front.out_of_reach = outOfReach(region, answer);
     front.closed_with_gaps = closedWithGaps(region, answer);
+    front.lacking = lackingByKind(region);
     for (const Region::Chosen &chosen : region.chosen()) {
         front.to_close.push_back(toCloseOf(region.records(), chosen));
         addBlockers(front, region.records(), chosen);

@@ -79,6 +79,13 @@ struct FrontPages {
         std::vector<Message> kinds;
     };
 
+    /// What the records lack of one kind, by closing.
+    struct Lacking {
+        Message kind;
+        /// Titles; those in whose reach no work was begun come last.
+        std::vector<std::string> closings;
+    };
+
     /// A visit asked for or held for these closings; or one that is still open elsewhere, where the
     /// authority takes one request at a time.
     struct Visit {
@@ -107,6 +114,8 @@ struct FrontPages {
     std::vector<Waived> waived;
     std::vector<ClosedWithGaps> closed_with_gaps;
     std::vector<NotOnRecord> not_on_record;
+    /// The same by kind, in the order of the pages behind.
+    std::vector<Lacking> lacking;
 };
 
 /// A visit as it stood at `asOf`, as one for these closings.

@@ -8265,6 +8265,22 @@
         <source>{0} cannot be locked: its file system has no locks.</source>
         <translation>{0} kann nicht gesperrt werden: Das Dateisystem kennt keine Sperren.</translation>
     </message>
+    <message>
+        <source>How much of each kind is on record for a closing stands under Readiness.</source>
+        <translation>Wie viel von jeder Art zu einer Schließstelle verzeichnet ist, steht unter Stand.</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Welche</translation>
+    </message>
+    <message>
+        <source>lines to check {0}</source>
+        <translation>zu prüfende Zeilen {0}</translation>
+    </message>
+    <message>
+        <source>{0} closings, all named below as closed with gaps</source>
+        <translation>{0} Schließstellen, alle unten als mit Lücken geschlossen genannt</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -8265,6 +8265,22 @@
         <source>{0} cannot be locked: its file system has no locks.</source>
         <translation>{0} ne peut pas être verrouillé&#xa0;: son système de fichiers n’a pas de verrous.</translation>
     </message>
+    <message>
+        <source>How much of each kind is on record for a closing stands under Readiness.</source>
+        <translation>Ce qui est inscrit de chaque sorte pour une fermeture se trouve sous Préparation.</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Lesquelles</translation>
+    </message>
+    <message>
+        <source>lines to check {0}</source>
+        <translation>lignes à contrôler {0}</translation>
+    </message>
+    <message>
+        <source>{0} closings, all named below as closed with gaps</source>
+        <translation>{0} fermetures, toutes nommées plus bas comme fermées avec lacunes</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

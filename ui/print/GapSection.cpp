@@ -18,6 +18,11 @@ using packet::Packet;
 
 /// Rows on the front pages.
 constexpr std::size_t mostOutOfReach = 14;
+/// Closings that are named one by one with all that is not on record; of more, each kind of record
+/// says how many lack it.
+constexpr std::size_t mostNotOnRecord = 30;
+/// Of the closings that lack a kind.
+constexpr std::size_t mostTitles = 8;
 
 void drawOutOfReach(Pages &pages, const Packet &packet)
 {
@@ -34,10 +39,12 @@ void drawOutOfReach(Pages &pages, const Packet &packet)
     pages.smallHeading(words.text("Open, and out of reach"),
                        leastHeightOf(table, pages.body().width()));
     drawTable(pages, table);
-    if (shown < open.size())
+    if (shown < open.size()) {
+        pages.advance(points(4));
         pages.text(
             words.text("{0} more, all in the sections below.", {words.count(open.size() - shown)}),
             Size::Small);
+    }
 }
 
 void drawWaived(Pages &pages, const Packet &packet)
@@ -90,10 +97,48 @@ void drawClosedWithGaps(Pages &pages, const Packet &packet)
     drawTable(pages, table);
 }
 
+QString whichOf(const Wording &words, const FrontPages::Lacking &lacking)
+{
+    const std::size_t named = std::min(mostTitles, lacking.closings.size());
+    QStringList titles;
+    for (std::size_t i = 0; i < named; ++i)
+        titles << asIs(lacking.closings[i]);
+    const QString line = titles.join(QStringLiteral(", "));
+    const std::size_t more = lacking.closings.size() - named;
+    return more > 0 ? words.text("{0} and {1} more", {line.toStdString(), words.count(more)})
+                    : line;
+}
+
+void drawLacking(Pages &pages, const Packet &packet)
+{
+    const Wording &words = pages.wording();
+    Table table;
+    table.columns = {{words.text("Nothing on record of"), 3},
+                     {words.text("Closings"), 1.6},
+                     {words.text("Which"), 7}};
+    for (const FrontPages::Lacking &lacking : packet.front.lacking)
+        table.rows.push_back(
+            {{{words.text(lacking.kind), Mark::NothingOnRecord},
+              {words.text("{0} of {1}", {words.count(lacking.closings.size()),
+                                         words.count(packet.front.to_close.size())})},
+              {whichOf(words, lacking)}}});
+    const QString where =
+        words.text("How much of each kind is on record for a closing stands under Readiness.");
+    pages.smallHeading(words.text("Not on record"), 2 * lineHeight(Size::Small) + points(4) +
+                                                        leastHeightOf(table, pages.body().width()));
+    pages.text(where, Size::Small);
+    pages.advance(points(4));
+    drawTable(pages, table);
+}
+
 void drawNotOnRecord(Pages &pages, const Packet &packet)
 {
     if (packet.front.not_on_record.empty())
         return;
+    if (packet.front.not_on_record.size() > mostNotOnRecord) {
+        drawLacking(pages, packet);
+        return;
+    }
     const Wording &words = pages.wording();
     Table table;
     table.columns = {{words.text("Closing"), 3}, {words.text("Nothing on record of"), 7}};

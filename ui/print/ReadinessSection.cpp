@@ -63,6 +63,8 @@ QString countsOf(const Wording &words, const readiness::OnRecord &known)
         {"lines of fasteners {0}", known.fasteners},
         {"measurements {0}", known.measurements},
         {"uses of material {0}", known.material_uses},
+        {"packing lines {0}", known.part_lines},
+        {"lines to check {0}", known.checks},
     };
     QStringList pieces;
     for (const auto &[pattern, count] : counts)

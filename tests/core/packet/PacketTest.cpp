@@ -80,6 +80,9 @@ TEST_CASE("The front pages name visits, waivers and what nobody wrote down")
     REQUIRE(packet.front.not_on_record.size() == 1);
     REQUIRE(packet.front.not_on_record[0].kinds.size() == 1);
     CHECK(english(packet.front.not_on_record[0].kinds[0]) == "packing lists");
+    REQUIRE(packet.front.lacking.size() == 1);
+    CHECK(english(packet.front.lacking[0].kind) == "packing lists");
+    CHECK(packet.front.lacking[0].closings == Texts{packet.front.not_on_record[0].closing});
 }
 
 TEST_CASE("Closings with gaps follow into every packet, those of the region first")
