@@ -4,8 +4,10 @@
 
 #include "tests/support/WingProject.h"
 #include "tests/ui/print/PrintedFolder.h"
+#include "ui/print/LabelSheet.h"
 #include "ui/print/Measures.h"
 #include "ui/print/SquawkListPrinter.h"
+#include "ui/print/TagSheet.h"
 #include "ui/print/TextBlock.h"
 
 #include <catch2/catch.hpp>
@@ -55,6 +57,25 @@ TEST_CASE("A paper with boxes for letters says so at the head of its first page"
     const QStringList pages = PrintedFolder::pageTexts(pdf);
     CHECK(pages.first().trimmed().startsWith(said + QStringLiteral(" U+10FFF0\n")));
     CHECK(pages.join(QString()).count(said) == 1);
+}
+
+TEST_CASE("Who prints labels or tags is told of boxes too")
+{
+    const PrintedFolder folder;
+    const auto pdf = folder.path("sheet.pdf");
+    const packet::ShelfLabel label{{RecordType::MaterialLot, 7}, "25-1", "Sealant " + nowhere, {}};
+    const auto labels = print::printLabels({{}, {label}, print::labelGrids(print::Paper::A4)[0], 0},
+                                           imprintOfTest(), {}, pdf);
+    REQUIRE(labels);
+    CHECK(labels->unshown == nowhere);
+    const packet::Tag tag{
+        Id<Closing>{1},         "Left wing " + nowhere, "LW", readiness::State::Hold, {}, 0,
+        imprintOfTest().made_on};
+    const auto tags = print::printTags({{}, {tag}, false}, imprintOfTest(), {}, pdf);
+    REQUIRE(tags);
+    CHECK(tags->unshown == nowhere);
+    CHECK(PrintedFolder::text(pdf).contains(
+        QStringLiteral("Boxes stand for characters that no typeface here has: U+10FFF0")));
 }
 
 TEST_CASE("Of many letters that no typeface has the first are named")
