@@ -40,6 +40,34 @@ QString forLayout(QString text)
     return text;
 }
 
+bool isOfCode(QChar character)
+{
+    return character.isUpper() || character.isDigit();
+}
+
+/// Where the code begins, of a part or a lot, that a line from `begin` to `end` tears at a hyphen:
+/// "LW-" reads as if it were all. -1 for none, and for one that the line begins with.
+qsizetype startOfTornCode(const QString &text, qsizetype begin, qsizetype end)
+{
+    if (end - begin < 2 || end >= text.size() || text[end - 1] != QLatin1Char('-') ||
+        !isOfCode(text[end]))
+        return -1;
+    qsizetype start = end - 1;
+    while (start > begin && (isOfCode(text[start - 1]) || text[start - 1] == QLatin1Char('-')))
+        --start;
+    return start > begin && start < end - 1 && text[start - 1] == QLatin1Char(' ') ? start : -1;
+}
+
+/// Ends the line before a code that it would tear. No other hyphen stands in for this one: whoever
+/// searches the document for a code would not find it.
+void keepCodeWhole(QTextLine line, const QString &text)
+{
+    const qsizetype begin = line.textStart();
+    const qsizetype start = startOfTornCode(text, begin, begin + line.textLength());
+    if (start >= 0 && !text.isRightToLeft())
+        line.setLineWidth(line.cursorToX(int(start)));
+}
+
 } // namespace
 
 TextBlock::TextBlock(const QString &text, Size size, double width, bool isBold,
@@ -51,9 +79,12 @@ TextBlock::TextBlock(const QString &text, Size size, double width, bool isBold,
     QTextOption option(alignment);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     m_layout->setTextOption(option);
+    const QString laid = m_layout->text();
     m_layout->beginLayout();
     for (QTextLine line = m_layout->createLine(); line.isValid(); line = m_layout->createLine()) {
         line.setLineWidth(std::max(width, 1.0));
+        if (!alignment.testFlag(Qt::AlignRight))
+            keepCodeWhole(line, laid);
         const double leading = (m_lineHeight - line.height()) / 2;
         line.setPosition(QPointF(0, (m_layout->lineCount() - 1) * m_lineHeight + leading));
     }

@@ -18,6 +18,29 @@ TEST_CASE("A text that fits its lines is left as it is")
     CHECK(fitted(QString(), Size::Body, width, 1).lineCount() <= 1);
 }
 
+TEST_CASE("The code of a part is not torn at its hyphen where a line has room for it")
+{
+    const QString text = QStringLiteral("Bond, left tank bay to root fitting in LW-SF, and the "
+                                        "second one in RW-SF 2: both self-locking");
+    bool isBeforeCode = false;
+    for (int width = 70; width < 400; ++width) {
+        INFO(width);
+        const TextBlock block(text, Size::Small, points(width));
+        CHECK(block.naturalWidth() <= points(width) + 1);
+        CHECK(block.lengthOf(block.lineCount()) == text.size());
+        for (int line = 1; line < block.lineCount(); ++line) {
+            const QString drawn = text.left(block.lengthOf(line));
+            CHECK_FALSE(drawn.endsWith(QLatin1String("W-")));
+            isBeforeCode = isBeforeCode || drawn.trimmed().endsWith(QLatin1String(" in"));
+        }
+    }
+    CHECK(isBeforeCode);
+    // A narrower place than the code tears it, and loses nothing.
+    const QString code = QStringLiteral("LW-SF");
+    const TextBlock narrow(code, Size::Small, points(20));
+    CHECK(narrow.lengthOf(narrow.lineCount()) == code.size());
+}
+
 TEST_CASE("A text that is cut says so, on no more lines than it may have")
 {
     const QString text = QStringLiteral("Finished, before the final inspection and first flight");
