@@ -87,10 +87,12 @@ void drawFasteners(Pages &pages, const packet::Packet &packet)
 {
     const Wording &words = pages.wording();
     Table table;
-    table.columns = {{words.text("Place"), 3.8},     {words.text("Hardware"), 2.8},
-                     {words.text("Qty"), 0.9, true}, {words.text("Fitted"), 2.7},
-                     {words.text("Limits"), 1.9},    {words.text("Torque"), 3.3},
-                     {words.text("Marked"), 2.7},    {words.text("Lock"), 2.7}};
+    // The torque has the most to say, down to the tool: in a narrow column it made rows of six
+    // lines.
+    table.columns = {{words.text("Place"), 3.5},     {words.text("Hardware"), 2.6},
+                     {words.text("Qty"), 0.9, true}, {words.text("Fitted"), 2.6},
+                     {words.text("Limits"), 1.9},    {words.text("Torque"), 4.4},
+                     {words.text("Marked"), 2.6},    {words.text("Lock"), 2.3}};
     addByPart(table, packet.fasteners, [&](const auto &entry) { return rowOf(words, entry); });
     drawSection(pages, words.text("Fasteners and torque"), table,
                 words.text("No fastener is on record for this region."));
