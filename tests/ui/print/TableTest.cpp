@@ -5,6 +5,7 @@
 #include "tests/ui/print/PrintedFolder.h"
 #include "ui/print/Contents.h"
 #include "ui/print/Facts.h"
+#include "ui/print/Measures.h"
 #include "ui/print/Pages.h"
 #include "ui/print/Unfolded.h"
 
