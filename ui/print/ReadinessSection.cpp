@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/PacketSections.h"
 
+#include "core/base/ParseNumber.h"
 #include "core/packet/InWords.h"
 #include "ui/print/Facts.h"
 #include "ui/print/Mark.h"
@@ -135,6 +136,16 @@ Table::Row findingRow(const Wording &words, const Standing::Finding &finding)
             isMust ? Table::Bar::Must : Table::Bar::Should};
 }
 
+/// The core writes counts without a sign between thousands.
+QString lookedAtIn(const Wording &words, Message counted)
+{
+    for (std::string &argument : counted.arguments) {
+        if (const auto count = parseNumber<std::int64_t>(argument))
+            argument = words.number(*count).toStdString();
+    }
+    return words.text(counted);
+}
+
 /// What came of a rule, and of how much: "met (7 measurements)". Where something was found its
 /// count comes first, since "not met (7 measurements)" would read as if none of them were.
 QString outcomeIn(const Wording &words, const Standing::RuleLine &line)
@@ -142,7 +153,7 @@ QString outcomeIn(const Wording &words, const Standing::RuleLine &line)
     const QString outcome = words.text(readiness::inWords(line.outcome));
     if (line.outcome == readiness::Outcome::NothingOnRecord)
         return outcome;
-    const QString lookedAt = words.text(line.looked_at);
+    const QString lookedAt = lookedAtIn(words, line.looked_at);
     if (line.findings.empty())
         return outcome + QStringLiteral(" (") + lookedAt + QLatin1Char(')');
     const std::string found = words.number(std::int64_t(line.findings.size())).toStdString();

@@ -301,6 +301,17 @@ TEST_CASE("A tool says how often it was used out of calibration, a measurement t
     CHECK(printed().count(QLatin1String("calibration")) == before + 1);
 }
 
+TEST_CASE("What a rule looked at parts thousands as its points do")
+{
+    const PrintedFolder folder;
+    packet::Packet packet = wingPacket();
+    for (auto &line : packet.standings[0].rules)
+        line.looked_at.arguments = {"1874"};
+    const QString text = PrintedFolder::text(folder.print(packet));
+    CHECK(text.contains(QLatin1String("1,874")));
+    CHECK_FALSE(text.contains(QLatin1String("(1874 ")));
+}
+
 TEST_CASE("What is closed already is not said to be closed yet")
 {
     const PrintedFolder folder;
