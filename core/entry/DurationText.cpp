@@ -69,6 +69,12 @@ bool takeMinute(std::string_view &text)
     return takeWord(text, {"minutes", "minuten", "minute", "mins", "min", "mn", "m"});
 }
 
+/// What parts hours from minutes that are called so: "1 h. 30 min", "1 hour and 30 minutes".
+bool takeJoin(std::string_view &text)
+{
+    return takeWord(text, {".", ",", "and", "und", "et"});
+}
+
 /// What stands behind the point of a decimal fraction of hours, in minutes.
 std::optional<std::int64_t> takeFraction(std::string_view &text)
 {
@@ -127,16 +133,17 @@ std::optional<std::int64_t> minutesOf(std::string_view text)
         return text.empty() ? whole : std::nullopt;
     if (const auto rest = takeSaidRest(text))
         return takeHour(text) && text.empty() ? std::optional(*whole * 60 + *rest) : std::nullopt;
-    if (!takeHour(text) && !takeWord(text, {":"}))
+    const bool isHour = takeHour(text);
+    if (!isHour && !takeWord(text, {":"}))
         return std::nullopt;
     if (text.empty())
         return *whole * 60;
     if (const auto rest = takeSaidRest(text))
         return text.empty() ? std::optional(*whole * 60 + *rest) : std::nullopt;
+    const bool isJoined = isHour && takeJoin(text);
     const auto minutes = takeNumber(text);
-    takeMinute(text);
-    return minutes && *minutes < 60 && text.empty() ? std::optional(*whole * 60 + *minutes)
-                                                    : std::nullopt;
+    const bool isWhole = minutes && *minutes < 60 && (takeMinute(text) || !isJoined);
+    return isWhole && text.empty() ? std::optional(*whole * 60 + *minutes) : std::nullopt;
 }
 
 /// Whether a number stands in front of `end`, also one with a point behind it: "rib 1. 2h" is no
@@ -193,13 +200,16 @@ bool isRestOfMore(const EntryWords &line, std::size_t first)
     return isSaid && begin > 0 && words::isOneOf(line.folded(begin - 1), words::join);
 }
 
-/// "15 Min.", and "2h." at the end of a sentence. "14:30." may be a time of day, and "a cable of 9
-/// m." is no time.
+/// "15 Min.", and "2h." and "1h30m." at the end of a sentence. "14:30." may be a time of day, and
+/// "a cable of 9 m." is no time.
 bool endsInAbbreviation(std::string_view close)
 {
     if (close.size() < 3 || close.back() != '.' || isDigit(close[close.size() - 2]))
         return false;
-    return !close.ends_with("m.") || !isDigit(close[close.size() - 3]);
+    const auto inFront = close.substr(0, close.size() - 2);
+    const bool saysHours =
+        std::ranges::any_of(inFront, [](char c) { return c >= 'a' && c <= 'z'; });
+    return !close.ends_with("m.") || !isDigit(inFront.back()) || saysHours;
 }
 
 } // namespace

@@ -31,6 +31,27 @@ TEST_CASE("Durations are read in every way in which people write them")
     CHECK(parseDuration("1h 45mn") == Minutes{105});
 }
 
+TEST_CASE("Hours and minutes may be shortened with a point, end a sentence, or be joined by a word")
+{
+    for (const auto text :
+         {"1h30m.", "1 h 30 m.", "1 h 30 min.", "1 h. 30 min.", "1 hr. 30 mins.", "1 Std. 30 Min.",
+          "1 Std. 30 m.", "1 hour, 30 minutes", "1 hour and 30 minutes", "1 h et 30 min",
+          "1 Stunde und 30 Minuten", "1 heure 30 minutes"}) {
+        INFO(text);
+        CHECK(parseDuration(text) == Minutes{90});
+    }
+    // "drilled 1 h. 30 rivets", "between 1 h and 30".
+    for (const auto text :
+         {"1 h. 30", "1 h and 30", "1 h, 30", "30m.", "1:30m.", "1: and 30 min"}) {
+        INFO(text);
+        CHECK_FALSE(parseDuration(text).has_value());
+    }
+    const EntryWords words("LA drilled 1 h. 30 rivets");
+    const LengthRead read = readLength(words, 2, words.count());
+    CHECK(read.minutes == 60);
+    CHECK(read.words == 2);
+}
+
 TEST_CASE("Half hours and quarters are read as they are said")
 {
     CHECK(parseDuration("half an hour") == Minutes{30});
