@@ -8304,13 +8304,6 @@
     </message>
 </context>
 <context>
-    <name>Number</name>
-    <message>
-        <source>%1 or %2</source>
-        <translation>%1 oder %2</translation>
-    </message>
-</context>
-<context>
     <name>Packet</name>
     <message>
         <source>Packet for %1</source>

@@ -5,7 +5,6 @@
 #include "core/workshop/Quantities.h"
 #include "ui/convert/QtText.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <QRegularExpression>
 
@@ -37,13 +36,6 @@ QRegularExpressionMatch hasBothSigns(const QString &typed)
     static const QRegularExpression form(
         QStringLiteral("^(\\s*[-+\\x{2212}]?[1-9]\\d{0,2}(?:\\.\\d{3})+),(\\d+)([^.,]*)$"));
     return form.match(typed);
-}
-
-/// Both readings, for a complaint.
-QString bothReadings(const QString &first, const QString &rest)
-{
-    return QCoreApplication::translate("Number", "%1 or %2")
-        .arg(first + rest, first + QLatin1Char(',') + rest);
 }
 
 bool hasDecimalComma()
@@ -104,12 +96,23 @@ Result<std::string, BothReadings> withPoint(const QString &typed)
     return toStd(plain);
 }
 
-QString twoReadings(const QString &words)
+Message askWhich(const BothReadings &both)
+{
+    return {"“{0}” may be {1} or {2}; write {1} when that is meant.",
+            {both.typed, both.thousand, both.decimals}};
+}
+
+std::optional<BothReadings> twoReadings(const QString &words)
 {
     static const QRegularExpression form(
         QStringLiteral("(?<![\\d.,])([1-9]\\d{0,2})\\.(\\d{3})(?![\\d.,])"));
     const auto match = hasDecimalComma() ? form.match(words) : QRegularExpressionMatch();
-    return match.hasMatch() ? bothReadings(match.captured(1), match.captured(2)) : QString();
+    if (!match.hasMatch())
+        return std::nullopt;
+    const QString first = match.captured(1);
+    const QString rest = match.captured(2);
+    return BothReadings{toStd(match.captured(0)), toStd(first + rest),
+                        toStd(first + QLatin1Char(',') + rest)};
 }
 
 Result<double, Message> readNumber(const QString &text)

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace lastrivet::ui {
@@ -41,9 +42,12 @@ struct BothReadings {
 /// except in inches, which drawings write with a point.
 Result<std::string, BothReadings> withPoint(const QString &typed);
 
+/// The question which of the two is meant.
+Message askWhich(const BothReadings &both);
+
 /// The first number among words that `withPoint` would refuse, in both its readings, as in the
 /// limits "2.740-2.746 mm". Empty when there is none.
-QString twoReadings(const QString &words);
+std::optional<BothReadings> twoReadings(const QString &words);
 
 /// What a reader of the core makes of a typed text: `readTyped(balance::readArm, text, unit)`. A
 /// number that can be read in two ways is refused. What is refused is shown as it was typed.
@@ -59,9 +63,7 @@ Result<double, Message> readTyped(Reader reader, const QString &typed, Context..
         std::replace(why.arguments.begin(), why.arguments.end(), *plain, typed.toStdString());
         return why;
     }
-    const BothReadings &both = plain.reason();
-    return Message{"“{0}” may be {1} or {2}; write {1} when that is meant.",
-                   {both.typed, both.thousand, both.decimals}};
+    return askWhich(plain.reason());
 }
 
 /// A typed number, with a point or the language's own decimal sign; refused when it can be read in

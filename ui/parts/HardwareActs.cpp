@@ -258,8 +258,8 @@ void measureAgain(Session &session, ActLine &ask, std::int64_t id)
 /// A limit that is a thousand to one, and a little more than one to another.
 QString whyTwoReadings(std::string_view limits)
 {
-    const QString both = twoReadings(toQt(limits));
-    return both.isEmpty() ? QString() : inWords(Message{"“{0}” is no number.", {toStd(both)}});
+    const auto both = twoReadings(toQt(limits));
+    return both ? inWords(askWhich(*both)) : QString();
 }
 
 constexpr std::array measurementsOffered{

@@ -140,17 +140,20 @@ TEST_CASE("A point that may part thousands is asked about where decimals have a 
     for (const auto text : {"1.43,5", "1,432.5", "0.432,5", "1.432,5,2"})
         CHECK_FALSE(readNumber(QString::fromUtf8(text)));
     CHECK(english(readNumber(QStringLiteral("9,7 lb")).reason()) == "“9,7 lb” is no number.");
-    CHECK(twoReadings(QStringLiteral("2.740-2.746 mm")) == QStringLiteral("2740 or 2,740"));
-    CHECK(twoReadings(QStringLiteral("> 1.250 kg")) == QStringLiteral("1250 or 1,250"));
+    const auto limits = twoReadings(QStringLiteral("2.740-2.746 mm"));
+    REQUIRE(limits);
+    CHECK(english(askWhich(*limits)) ==
+          "“2.740” may be 2740 or 2,740; write 2740 when that is meant.");
+    CHECK(twoReadings(QStringLiteral("> 1.250 kg"))->decimals == "1,250");
     for (const auto text : {"2740-2746 mm", "1,5-2,5 mm", "0.125 mm", "9.5255-9.5500 mm"})
-        CHECK(twoReadings(QString::fromUtf8(text)).isEmpty());
+        CHECK_FALSE(twoReadings(QString::fromUtf8(text)));
 }
 
 TEST_CASE("A point is one for decimals where the language has it")
 {
     const Language english(QStringLiteral("en_US"));
     CHECK(*readNumber(QStringLiteral("1.250")) == 1.25);
-    CHECK(twoReadings(QStringLiteral("2.740-2.746 mm")).isEmpty());
+    CHECK_FALSE(twoReadings(QStringLiteral("2.740-2.746 mm")));
 }
 
 TEST_CASE("A time is told alike with its day and alone, in every country")
