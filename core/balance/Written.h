@@ -6,6 +6,7 @@
 #include "core/base/Result.h"
 #include "core/records/Vocabulary.h"
 
+#include <optional>
 #include <string_view>
 
 namespace lastrivet::balance {
@@ -16,5 +17,11 @@ namespace lastrivet::balance {
 Result<double, Message> readWeight(std::string_view text, WeightUnit unit);
 /// The same of an arm: "1750", "1750 mm", "68.9 in", "1,75 m".
 Result<double, Message> readArm(std::string_view text, ArmUnit unit);
+
+/// A weight for a field with its unit in another beside it, where nothing is converted: a unit that
+/// is typed behind the number has to be that one.
+Result<double, Message> readWeightIn(std::string_view text, std::optional<WeightUnit> unit);
+/// The same of an arm.
+Result<double, Message> readArmIn(std::string_view text, std::optional<ArmUnit> unit);
 
 } // namespace lastrivet::balance

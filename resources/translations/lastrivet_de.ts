@@ -8281,6 +8281,14 @@
         <source>{0} closings, all named below as closed with gaps</source>
         <translation>{0} Schließstellen, alle unten als mit Lücken geschlossen genannt</translation>
     </message>
+    <message>
+        <source>“{0}” is not in {1}: write it in {1}, or choose the other unit first.</source>
+        <translation>„{0}“ ist nicht in {1}: schreiben Sie es in {1}, oder wählen Sie zuerst die andere Einheit.</translation>
+    </message>
+    <message>
+        <source>“{0}”: choose the unit first, and write the number alone or in it.</source>
+        <translation>„{0}“: wählen Sie zuerst die Einheit, und schreiben Sie die Zahl allein oder in dieser Einheit.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -8281,6 +8281,14 @@
         <source>{0} closings, all named below as closed with gaps</source>
         <translation>{0} fermetures, toutes nommées plus bas comme fermées avec lacunes</translation>
     </message>
+    <message>
+        <source>“{0}” is not in {1}: write it in {1}, or choose the other unit first.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas en {1}&#xa0;: l’écrire en {1}, ou choisir d’abord l’autre unité.</translation>
+    </message>
+    <message>
+        <source>“{0}”: choose the unit first, and write the number alone or in it.</source>
+        <translation>«&#xa0;{0}&#xa0;»&#xa0;: choisir d’abord l’unité, puis écrire le nombre seul ou dans cette unité.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

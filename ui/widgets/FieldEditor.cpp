@@ -4,6 +4,7 @@
 
 #include "core/entry/DurationText.h"
 #include "core/stores/MoneyText.h"
+#include "ui/convert/FieldNumber.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/MoneyText.h"
 #include "ui/convert/NumberText.h"
@@ -128,6 +129,7 @@ private:
     void readFrom(const void *record)
     {
         m_shown = fieldText(*m_session.records(), m_field, record);
+        m_readNumber = numberReader(m_field, record);
         if (isMoney(m_field))
             m_currency = currencyOf(m_field, record);
         if (isCurrencyField(m_field)) {
@@ -185,7 +187,7 @@ private:
             return moment ? std::optional<Scalar>(*moment) : std::nullopt;
         }
         if (m_field.type == FieldType::Real) {
-            const auto value = readNumber(text);
+            const auto value = m_readNumber(text);
             return value ? std::optional<Scalar>(*value) : std::nullopt;
         }
         return readWhole(text);
@@ -210,7 +212,7 @@ private:
         if (m_field.type != FieldType::Real)
             return tr("“%1” is no whole number.").arg(text);
         // It says why, where a number may be read in two ways.
-        const auto number = readNumber(text);
+        const auto number = m_readNumber(text);
         return number ? QString() : inWords(number.reason());
     }
 
@@ -218,6 +220,7 @@ private:
     const Field &m_field;
     QLineEdit *m_line;
     QString m_shown;
+    NumberReader m_readNumber = readNumber;
     /// Of the record that is shown, where the field is an amount.
     std::string m_currency;
     /// Of the record that is shown, where the field is a currency.

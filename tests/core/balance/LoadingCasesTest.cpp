@@ -125,6 +125,23 @@ TEST_CASE("The latest limits hold, and only a chord with a length counts")
     CHECK(*mostWeight(project.records, metric) == Approx(598.74193).epsilon(1e-6));
 }
 
+TEST_CASE("A unit behind a number in a field with a unit is that one, or it is asked about")
+{
+    CHECK(*readWeightIn("9,7 lb", WeightUnit::Pounds) == 9.7);
+    CHECK(*readWeightIn("9.7lbs.", WeightUnit::Pounds) == 9.7);
+    CHECK(*readWeightIn("9.7", std::nullopt) == 9.7);
+    CHECK(*readArmIn("68.9\"", ArmUnit::Inches) == 68.9);
+    CHECK(*readArmIn("1750 mm", ArmUnit::Millimetres) == 1750);
+    CHECK(english(readWeightIn("9,7 lb", WeightUnit::Kilograms).reason()) ==
+          "“9,7 lb” is not in kg: write it in kg, or choose the other unit first.");
+    CHECK(english(readArmIn("1,75 m", ArmUnit::Millimetres).reason()) ==
+          "“1,75 m” is not in mm: write it in mm, or choose the other unit first.");
+    CHECK(english(readWeightIn("9,7 lb", std::nullopt).reason()) ==
+          "“9,7 lb”: choose the unit first, and write the number alone or in it.");
+    CHECK(english(readWeightIn("9,7 mm", WeightUnit::Kilograms).reason()) ==
+          "“9,7 mm” is no weight; write it as 84, 84 kg or 185 lb.");
+}
+
 TEST_CASE(
     "Weights and arms are read in the unit that is written, and never in one of something else")
 {

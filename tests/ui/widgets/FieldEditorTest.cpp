@@ -61,6 +61,39 @@ TEST_CASE("What is no whole number is called that, and two readings of one are b
     CHECK_FALSE(session->records()->find(bolt)->torque_max.has_value());
 }
 
+TEST_CASE("A weight of equipment may be typed with its unit, and in another it is asked about")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Id<Equipment> battery;
+    REQUIRE(session->change(QStringLiteral("A battery"), [&](Edit &edit) {
+        Equipment item;
+        item.name = "Battery";
+        item.weight_unit = WeightUnit::Pounds;
+        item.arm_unit = ArmUnit::Inches;
+        battery = edit.put(item);
+    }));
+    QString complained;
+    const auto type = [&](const char *field, const char *text) {
+        RecordForm form(*session, RecordType::Equipment, {{std::string_view(field)}});
+        QObject::connect(session.get(), &Session::complained, &form,
+                         [&](const QString &sentence) { complained = sentence; });
+        form.show(battery.value());
+        test::picture(form, 300, 100, "record-form-weight");
+        auto *line = form.findChild<QLineEdit *>();
+        line->setText(QString::fromUtf8(text));
+        line->setModified(true);
+        form.settle();
+        return *session->records()->find(battery);
+    };
+    CHECK(type("weight", "9,7 lb").weight == 9.7);
+    CHECK(type("weight", "4,4 kg").weight == 9.7);
+    CHECK(complained == QStringLiteral("“4,4 kg” is not in lb: write it in lb, or choose the other "
+                                       "unit first."));
+    CHECK(type("arm", "48 1/2").arm == 48.5);
+    CHECK(type("arm", "68.9\"").arm == 68.9);
+}
+
 TEST_CASE("A currency is typed by its code, name or sign, and the amount stays what it is")
 {
     test::Workshop workshop;
