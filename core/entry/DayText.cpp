@@ -243,6 +243,40 @@ std::optional<Moment> parseDayText(std::string_view text, Moment today)
     return read && read->words == words.size() ? std::optional(read->day) : std::nullopt;
 }
 
+std::optional<Moment> parseMonthEnd(std::string_view text)
+{
+    constexpr std::size_t yearFigures = 4;
+    std::string plain(text);
+    std::ranges::replace_if(
+        plain, [](char c) { return c == '/' || c == '-' || c == '.'; }, ' ');
+    const auto words = foldedWords(plain);
+    if (words.size() != 2)
+        return std::nullopt;
+    const std::size_t yearAt = words[0].size() == yearFigures && isAllDigits(words[0]) ? 0 : 1;
+    const auto yearNumber = words[yearAt].size() == yearFigures && isAllDigits(words[yearAt])
+                                ? wholeNumber(words[yearAt])
+                                : std::nullopt;
+    const std::string &word = words[1 - yearAt];
+    const int monthNumber =
+        isOfDigits(word, 2) ? *wholeNumber(word) : placeOf(monthNames, word) + 1;
+    if (!yearNumber || monthNumber < 1 || monthNumber > 12)
+        return std::nullopt;
+    const year_month_day_last date{year{*yearNumber},
+                                   month_day_last{std::chrono::month{unsigned(monthNumber)}}};
+    return Moment::ofDay(sys_days{date});
+}
+
+bool lacksYear(std::string_view text)
+{
+    const auto words = foldedWords(text);
+    if (words.size() == 1)
+        return looksLikeDay(words[0]) && words[0].ends_with('.');
+    if (words.size() != 2)
+        return false;
+    const bool isDayFirst = isMonthName(words[1]);
+    return (isDayFirst || isMonthName(words[0])) && dayNumber(words[isDayFirst ? 0 : 1]);
+}
+
 bool isMonthName(std::string_view word)
 {
     return placeOf(monthNames, word) >= 0;

@@ -33,6 +33,13 @@ std::optional<DayRead> withShortYear(const DayRead &read, const std::vector<std:
 /// The same for a whole text; empty when anything is left over.
 std::optional<Moment> parseDayText(std::string_view text, Moment today);
 
+/// The last day of a month that is written with its year in four figures: "03/2027", "2027-03",
+/// "MAR 2027", "März 2027". Empty for any other text.
+std::optional<Moment> parseMonthEnd(std::string_view text);
+/// True for a month and one number, which may be its day or its year, and for a day without any
+/// year: "Mar 27", "27. März", "27.3.".
+bool lacksYear(std::string_view text);
+
 /// True for a month's name or enough of its beginning, folded.
 bool isMonthName(std::string_view word);
 /// True for what has the form of a date, whether that day exists or not: `31.4.`, `12/11/26`,

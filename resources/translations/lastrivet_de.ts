@@ -229,6 +229,17 @@
     </message>
 </context>
 <context>
+    <name>Expiry</name>
+    <message>
+        <source>“%1” does not say for certain which year is meant; write a day as %2, or a month as 03/2027.</source>
+        <translation>„%1“ sagt nicht sicher, welches Jahr gemeint ist; schreiben Sie einen Tag wie %2 oder einen Monat wie 03/2027.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day; write it as %2, or a month as 03/2027, which is read as its last day.</source>
+        <translation>„%1“ ist kein Tag; schreiben Sie ihn wie %2 oder einen Monat wie 03/2027, der als sein letzter Tag gelesen wird.</translation>
+    </message>
+</context>
+<context>
     <name>Field</name>
     <message>
         <source>yes</source>

@@ -229,6 +229,17 @@
     </message>
 </context>
 <context>
+    <name>Expiry</name>
+    <message>
+        <source>“%1” does not say for certain which year is meant; write a day as %2, or a month as 03/2027.</source>
+        <translation>«&#xa0;%1&#xa0;» ne dit pas avec certitude de quelle année il s’agit&#xa0;; écrire un jour comme %2, ou un mois comme 03/2027.</translation>
+    </message>
+    <message>
+        <source>“%1” is no day; write it as %2, or a month as 03/2027, which is read as its last day.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; l’écrire comme %2, ou un mois comme 03/2027, lu comme son dernier jour.</translation>
+    </message>
+</context>
+<context>
     <name>Field</name>
     <message>
         <source>yes</source>

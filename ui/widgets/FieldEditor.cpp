@@ -4,6 +4,7 @@
 
 #include "core/entry/DurationText.h"
 #include "core/stores/MoneyText.h"
+#include "ui/convert/ExpiryText.h"
 #include "ui/convert/FieldNumber.h"
 #include "ui/convert/FieldText.h"
 #include "ui/convert/MoneyText.h"
@@ -183,7 +184,8 @@ private:
         if (text.isEmpty())
             return Scalar{};
         if (m_field.type == FieldType::Moment) {
-            const auto moment = typedMoment(text, m_session.today());
+            const auto moment = isExpiryOfLot(m_field) ? typedExpiry(text, m_session.today())
+                                                       : typedMoment(text, m_session.today());
             return moment ? std::optional<Scalar>(*moment) : std::nullopt;
         }
         if (m_field.type == FieldType::Real) {
@@ -204,6 +206,8 @@ private:
     }
     QString whyNot(const QString &text) const
     {
+        if (isExpiryOfLot(m_field))
+            return whyNoExpiry(text, m_session.today());
         if (m_field.type == FieldType::Moment)
             return tr("“%1” is no day; write it as %2, as %2 14:30, or “yesterday”.")
                 .arg(text, toQt(m_session.today().text()));

@@ -115,6 +115,33 @@ TEST_CASE("A day beyond the first or last of the calendar is none")
     CHECK_FALSE(parseDayText("demain", last).has_value());
 }
 
+TEST_CASE("A month with its year stands for its last day, and what lacks the year is told apart")
+{
+    const auto end = [](std::string_view text) {
+        const auto day = parseMonthEnd(text);
+        return day ? day->text() : "none";
+    };
+    for (const auto text :
+         {"03/2027", "3/2027", "03.2027", "03-2027", "2027-03", "2027/03", "MAR 2027", "Mar. 2027",
+          "march 2027", "März 2027", "MÄRZ 2027", "mars 2027", "2027 Mar", "MAR/2027"}) {
+        INFO(text);
+        CHECK(end(text) == "2027-03-31");
+    }
+    CHECK(end("02/2028") == "2028-02-29");
+    CHECK(end("févr. 2027") == "2027-02-28");
+    CHECK(end("Dez. 2027") == "2027-12-31");
+    for (const auto text : {"03/27", "13/2027", "0/2027", "MAR 27", "2027", "2027-03-15",
+                            "3 Mar 2027", "lot 2027", "2027 2027", "03/20277", ""}) {
+        INFO(text);
+        CHECK(end(text) == "none");
+    }
+    for (const auto text : {"Mar 27", "27 MAR", "27. März", "1er mars", "27.3."})
+        CHECK(lacksYear(text));
+    for (const auto text :
+         {"27 Mar 2027", "27 Mar 27", "MAR 2027", "2027-03-27", "today", "27.3.27"})
+        CHECK_FALSE(lacksYear(text));
+}
+
 TEST_CASE("Days to come are read where they are said outright")
 {
     CHECK(read("tomorrow") == "2026-03-15");

@@ -61,6 +61,46 @@ TEST_CASE("What is no whole number is called that, and two readings of one are b
     CHECK_FALSE(session->records()->find(bolt)->torque_max.has_value());
 }
 
+TEST_CASE("A lot that is marked with a month is good to its last day, which the field then shows")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    Id<MaterialLot> sealant;
+    REQUIRE(session->change(QStringLiteral("Sealant"), [&](Edit &edit) {
+        MaterialLot lot;
+        lot.name = "Sealant";
+        sealant = edit.put(lot);
+    }));
+    QString complained;
+    QString shown;
+    const auto type = [&](const char *text) {
+        RecordForm form(*session, RecordType::MaterialLot, {{std::string_view("expires_on")}});
+        QObject::connect(session.get(), &Session::complained, &form,
+                         [&](const QString &sentence) { complained = sentence; });
+        form.show(sealant.value());
+        test::picture(form, 300, 100, "record-form-expiry");
+        auto *line = form.findChild<QLineEdit *>();
+        line->setText(QString::fromUtf8(text));
+        line->setModified(true);
+        form.settle();
+        form.show(sealant.value());
+        shown = line->text();
+        const auto day = session->records()->find(sealant)->expires_on;
+        return day ? day->text() : std::string();
+    };
+    CHECK(type("03/2027") == "2027-03-31");
+    CHECK(shown == dateText(*Moment::parse("2027-03-31")));
+    CHECK(type("FEB 2028") == "2028-02-29");
+    CHECK(type("2027-04") == "2027-04-30");
+    CHECK(type("Mar 27") == "2027-04-30");
+    CHECK(complained == QStringLiteral("“Mar 27” does not say for certain which year is meant; "
+                                       "write a day as 2026-03-14, or a month as 03/2027."));
+    CHECK(type("03/27") == "2027-04-30");
+    CHECK(complained == QStringLiteral("“03/27” is no day; write it as 2026-03-14, or a month as "
+                                       "03/2027, which is read as its last day."));
+    CHECK(type("15 Mar 2027") == "2027-03-15");
+}
+
 TEST_CASE("A weight of equipment may be typed with its unit, and in another it is asked about")
 {
     test::Workshop workshop;
