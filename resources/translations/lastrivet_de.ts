@@ -8300,6 +8300,10 @@
         <source>“{0}”: choose the unit first, and write the number alone or in it.</source>
         <translation>„{0}“: wählen Sie zuerst die Einheit, und schreiben Sie die Zahl allein oder in dieser Einheit.</translation>
     </message>
+    <message>
+        <source>Prices without a currency ({0}) are taken in {1}, though others of the list are in {2}.</source>
+        <translation>Preise ohne Währung ({0}) gelten in {1}, obwohl andere der Liste in {2} stehen.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -8300,6 +8300,10 @@
         <source>“{0}”: choose the unit first, and write the number alone or in it.</source>
         <translation>«&#xa0;{0}&#xa0;»&#xa0;: choisir d’abord l’unité, puis écrire le nombre seul ou dans cette unité.</translation>
     </message>
+    <message>
+        <source>Prices without a currency ({0}) are taken in {1}, though others of the list are in {2}.</source>
+        <translation>Les prix sans monnaie ({0}) sont pris en {1}, bien que d’autres de la liste soient en {2}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -43,10 +43,16 @@ QString wordsOf(const exchange::InputError &error)
 using Fate = exchange::CsvRow::Fate;
 
 /// The sentence, and what is odd about the money of the list.
-QString withCurrencies(const QString &sentence, const exchange::CsvPlan &plan)
+QString withCurrencies(const QString &sentence, const exchange::CsvPlan &plan,
+                       const ReadyList &list)
 {
     const QString unknown = unknownCurrencyText(exchange::unknownCurrencies(plan.import));
-    return unknown.isEmpty() ? sentence : sentence + QLatin1Char(' ') + unknown;
+    QStringList sentences{sentence};
+    if (!unknown.isEmpty())
+        sentences << unknown;
+    if (list.told)
+        sentences << inWords(*list.told);
+    return sentences.join(QLatin1Char(' '));
 }
 
 } // namespace
@@ -253,7 +259,7 @@ void ListDialog::planAnew()
     else if (!errors.empty())
         sentence += QLatin1Char(' ') + asSentence(errors.front().what);
     else
-        sentence = withCurrencies(sentence, m_rows->plan());
+        sentence = withCurrencies(sentence, m_rows->plan(), list);
     say(sentence + m_columns->whatIsLeftOut(),
         errors.empty() && added > 0 && !m_session.isReadOnly());
 }
@@ -298,7 +304,7 @@ void ListDialog::take()
         }
         const QString done = tr("%n rows brought in. Undo takes all of them back.", "",
                                 int(result->import.added.size()));
-        Q_EMIT m_session.said(withCurrencies(done, *result), true);
+        Q_EMIT m_session.said(withCurrencies(done, *result, list), true);
         accept();
     } catch (const Fault &fault) {
         say(tr("Nothing was brought in. %1").arg(inWords(fault.message())), false);

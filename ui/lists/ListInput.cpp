@@ -82,12 +82,12 @@ ReadyList readyList(exchange::CsvTable table, exchange::CsvColumns columns, cons
 {
     exchange::rewriteDays(table, input.type, columns, input.days, input.today);
     exchange::rewriteHours(table, columns);
-    exchange::rewritePrices(table, columns, input.currency, decimalSign());
+    auto told = exchange::rewritePrices(table, columns, input.currency, decimalSign());
     if (input.within)
         fillIn(table, columns, partField(input.type), std::to_string(input.within.value()));
     if (input.type == RecordType::PartLine && !input.shipment.empty())
         fillIn(table, columns, "shipment", input.shipment);
-    return {std::move(table), std::move(columns)};
+    return {std::move(table), std::move(columns), std::move(told)};
 }
 
 } // namespace lastrivet::ui

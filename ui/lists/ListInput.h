@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/Message.h"
 #include "core/base/Result.h"
 #include "core/exchange/csv/CsvDays.h"
 #include "core/records/Component.h"
 
 #include <QString>
+
+#include <optional>
 
 namespace lastrivet::ui {
 
@@ -37,6 +40,8 @@ bool looksLikeHeadings(const QString &text, RecordType type);
 struct ReadyList {
     exchange::CsvTable table;
     exchange::CsvColumns columns;
+    /// In which currency prices without one are taken, where others have another.
+    std::optional<Message> told;
 };
 /// Days in ISO, prices in minor units, and columns for the part and the shipment of rows that name
 /// none.

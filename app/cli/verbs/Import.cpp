@@ -227,13 +227,16 @@ private:
             dayOrderOf(m_options.days, file, exchange::orderShown(*table, type, columns), terminal);
         exchange::rewriteDays(*table, type, columns, order, m_project->today());
         exchange::rewriteHours(*table, columns);
-        exchange::rewritePrices(*table, columns, m_project->records()->project.currency);
+        const auto told =
+            exchange::rewritePrices(*table, columns, m_project->records()->project.currency);
         const auto plan = exchange::importCsv(*m_project, *table, type, columns,
                                               fs::path(file).filename().string());
         if (!plan)
             refuse(plan.reason(), file,
                    {hintOfDays(*table, type, columns, m_project->today()),
                     hintOfPrices(*table, columns)});
+        if (told)
+            terminal.complain(fmt::format("{}: {}", file, english(*told)));
         ImportReport report;
         report.added[std::size_t(type)] = plan->import.added.size();
         report.skipped = plan->import.skipped;

@@ -7,6 +7,10 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+#include <set>
+#include <string>
 
 namespace lastrivet::exchange {
 
@@ -51,18 +55,50 @@ DecimalSign signOfColumn(const CsvTable &table, std::size_t place, DecimalSign o
     return sign == DecimalSign::Unknown ? otherwise : sign;
 }
 
+/// In which currencies a list was read.
+struct Currencies {
+    std::size_t unnamed = 0;
+    /// That of prices that name none.
+    std::string usual;
+    std::set<std::string> others;
+
+    void add(const std::string &currency, bool isNamed)
+    {
+        if (isNamed) {
+            others.insert(currency);
+        } else {
+            ++unnamed;
+            usual = currency;
+        }
+    }
+
+    std::optional<Message> told() const
+    {
+        auto strange = others;
+        strange.erase(usual);
+        if (unnamed == 0 || strange.empty())
+            return std::nullopt;
+        return Message{
+            "Prices without a currency ({0}) are taken in {1}, though others of the "
+            "list are in {2}.",
+            {std::to_string(unnamed), usual, fmt::format("{}", fmt::join(strange, ", "))}};
+    }
+};
+
 } // namespace
 
-void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual, DecimalSign own)
+std::optional<Message> rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual,
+                                     DecimalSign own)
 {
     const auto price = std::find_if(columns.begin(), columns.end(), isPrice);
     if (price == columns.end())
-        return;
+        return std::nullopt;
     const auto place = std::size_t(price - columns.begin());
     if (table.header[place] == *price)
-        return;
+        return std::nullopt;
     const auto currency = currencyColumn(table, columns);
     const auto sign = signOfColumn(table, place, own);
+    Currencies currencies;
     for (std::size_t line = 0; line < table.rows.size(); ++line) {
         auto &row = table.rows[line];
         const std::string named(trimmed(row[currency]));
@@ -76,9 +112,12 @@ void rewritePrices(CsvTable &table, CsvColumns &columns, std::string_view usual,
                 row[place] += " ?";
             continue;
         }
+        currencies.add(money->currency,
+                       !named.empty() || bool(stores::readMoney(row[place], {}, sign)));
         row[place] = std::to_string(money->minor_units);
         row[currency] = money->currency;
     }
+    return currencies.told();
 }
 
 } // namespace lastrivet::exchange

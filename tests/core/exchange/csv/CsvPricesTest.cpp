@@ -38,6 +38,24 @@ TEST_CASE("Prices as people write them become minor units, each in its currency"
     CHECK(table.rows[3][2] == "free");
 }
 
+TEST_CASE("Prices that take the usual currency are told where others of the list name another")
+{
+    const auto told = [](const std::string &rows) {
+        auto table = read("name;quantity;Price\n" + rows);
+        auto columns = columnsByHeader(table, RecordType::PartLine);
+        const auto message = rewritePrices(table, columns, "CAD");
+        return message ? english(*message) : std::string();
+    };
+    CHECK(told("Rib;4;12,50 €\nNut;8;0,95\nPin;1;3,10\n") ==
+          "Prices without a currency (2) are taken in CAD, though others of the list are in EUR.");
+    CHECK(told("Rib;4;12,50 €\nNut;8;USD 0,95\nPin;1;3,10\n") ==
+          "Prices without a currency (1) are taken in CAD, though others of the list are in EUR, "
+          "USD.");
+    CHECK(told("Rib;4;12,50 CAD\nNut;8;0,95\n").empty());
+    CHECK(told("Rib;4;12,50 €\nNut;8;0,95 EUR\n").empty());
+    CHECK(told("Rib;4;12,50\nNut;8;\n").empty());
+}
+
 TEST_CASE("A row's own currency says how its price is read; minor units of an export stay")
 {
     auto table = read("name,quantity,Preis,currency\nRib,1,1200,JPY\nNut,1,1200,\n");
