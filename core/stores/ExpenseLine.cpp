@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
+#include <optional>
 #include <string>
 
 namespace lastrivet::stores {
@@ -159,6 +160,38 @@ Message askWhich(const std::string &figures)
             {figures, together}};
 }
 
+/// "12 € 50 boulons" cost 12.50, or are fifty for twelve: asked of whole amounts with the currency
+/// behind them, and two figures behind that.
+std::optional<Message> whyCents(const std::string &figures, const std::string &currency,
+                                std::string_view rest, DecimalSign sign)
+{
+    const std::string_view amount = withoutSignBehind(figures);
+    const std::string said =
+        currency.empty() ? figures.substr(std::min(amount.size(), figures.size())) : currency;
+    const auto next = firstWord(rest);
+    const bool isWhole = amount.find_first_not_of("0123456789 ") == std::string_view::npos;
+    const bool hasCents = decimalsOf(said) == int(next.size()) && isAllDigits(next);
+    // "12 € 50 m cable", "12 € 50 x bolts": a count for certain.
+    const auto counted = behind(rest, next);
+    const bool isCount = isTimes(counted) || isMeasure(firstWord(counted));
+    if (said.empty() || !isWhole || !hasCents || isCount)
+        return std::nullopt;
+    const std::string whole = std::string(amount) + (sign == DecimalSign::Comma ? "," : ".");
+    return Message{"“{0}” may be {1}, or {2} for a count; write {1} or {2}.",
+                   {std::string(amount) + ' ' + said + ' ' + std::string(next),
+                    whole + std::string(next) + ' ' + said,
+                    whole + std::string(next.size(), '0') + ' ' + said}};
+}
+
+/// Asks which is meant where figures can be one amount, or an amount and a count.
+std::optional<Message> whyTwoReadings(const std::string &figures, const std::string &behindIt,
+                                      std::string_view rest, int decimals, DecimalSign sign)
+{
+    if (mayBeTwoNumbers(figures, decimals) && behindIt.empty())
+        return askWhich(figures);
+    return whyCents(figures, behindIt, rest, sign);
+}
+
 } // namespace
 
 Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view usualCurrency,
@@ -169,8 +202,8 @@ Result<Expense, Message> readExpenseLine(std::string_view line, std::string_view
     const std::string figures = takeFigures(rest);
     const std::string behindIt = amount.empty() ? takeCurrency(rest) : std::string();
     const int decimals = decimalsOf(isCode(amount) ? amount : usualCurrency);
-    if (mayBeTwoNumbers(figures, decimals) && behindIt.empty())
-        return askWhich(figures);
+    if (auto why = whyTwoReadings(figures, behindIt, rest, decimals, sign))
+        return *why;
     amount += (amount.empty() ? "" : " ") + figures + (behindIt.empty() ? "" : " ") + behindIt;
     const auto money = readMoney(amount, usualCurrency, sign);
     if (!money)

@@ -8304,6 +8304,10 @@
         <source>Prices without a currency ({0}) are taken in {1}, though others of the list are in {2}.</source>
         <translation>Preise ohne Währung ({0}) gelten in {1}, obwohl andere der Liste in {2} stehen.</translation>
     </message>
+    <message>
+        <source>“{0}” may be {1}, or {2} for a count; write {1} or {2}.</source>
+        <translation>„{0}“ kann {1} sein oder {2} für eine Anzahl; schreiben Sie {1} oder {2}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

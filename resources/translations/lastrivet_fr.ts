@@ -8304,6 +8304,10 @@
         <source>Prices without a currency ({0}) are taken in {1}, though others of the list are in {2}.</source>
         <translation>Les prix sans monnaie ({0}) sont pris en {1}, bien que d’autres de la liste soient en {2}.</translation>
     </message>
+    <message>
+        <source>“{0}” may be {1}, or {2} for a count; write {1} or {2}.</source>
+        <translation>«&#xa0;{0}&#xa0;» peut être {1}, ou {2} pour un nombre de pièces&#xa0;; écrivez {1} ou {2}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

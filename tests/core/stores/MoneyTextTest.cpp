@@ -261,6 +261,32 @@ TEST_CASE("The currency of an expense may be a word, in small letters, and stand
     CHECK(read("0,50 € Cent") == "50 EUR |Cent");
 }
 
+TEST_CASE("Two figures behind a whole amount and its currency are asked about: cents or a count")
+{
+    const auto read = [](std::string_view line, DecimalSign sign = DecimalSign::Unknown) {
+        const auto expense = readExpenseLine(line, "EUR", sign);
+        return expense ? std::to_string(expense->amount) + "|" + expense->what
+                       : english(expense.reason());
+    };
+    CHECK(read("12 € 50 boulons") ==
+          "“12 € 50” may be 12.50 €, or 12.00 € for a count; write 12.50 € or 12.00 €.");
+    CHECK(read("12€ 50 boulons", DecimalSign::Comma) ==
+          "“12 € 50” may be 12,50 €, or 12,00 € for a count; write 12,50 € or 12,00 €.");
+    CHECK(read("12 CHF 50: Porto") ==
+          "“12 CHF 50” may be 12.50 CHF, or 12.00 CHF for a count; write 12.50 CHF or 12.00 CHF.");
+    CHECK(read("1 234 euros 50 moteur") ==
+          "“1 234 EUR 50” may be 1 234.50 EUR, or 1 234.00 EUR for a count; write 1 234.50 EUR or "
+          "1 234.00 EUR.");
+    CHECK(read("12,00 € 50 boulons") == "1200|50 boulons");
+    CHECK(read("12,- € 50 boulons") == "1200|50 boulons");
+    CHECK(read("12 € 100 boulons") == "1200|100 boulons");
+    CHECK(read("12 € 5 boulons") == "1200|5 boulons");
+    CHECK(read("12 JPY 50 bolts") == "12|50 bolts");
+    CHECK(read("12 € 50 m câble") == "1200|50 m câble");
+    CHECK(read("12 € 50 x boulons") == "1200|50 x boulons");
+    CHECK(read("€12 50 bolts") == "1200|50 bolts");
+}
+
 TEST_CASE("A measure or a count that begins the line is no amount")
 {
     const auto read = [](std::string_view line) {
