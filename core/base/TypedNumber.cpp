@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/TypedNumber.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 #include "core/base/PlainFigures.h"
 #include "core/base/Trimmed.h"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <string>
 
@@ -19,14 +21,50 @@ bool isBetweenFigures(std::string_view text, std::size_t at)
     return at > 0 && at + 1 < text.size() && isDigit(text[at - 1]) && isDigit(text[at + 1]);
 }
 
-/// The length of the number at the front: a sign, digits, and points and commas between digits.
+/// The length of the number at the front: a sign, digits, and points and commas between digits; a
+/// point may also begin it, as in ".4".
 std::size_t lengthOfNumber(std::string_view text)
 {
     std::size_t end = text.starts_with('-') || text.starts_with('+') ? 1 : 0;
+    if (end + 1 < text.size() && text[end] == '.' && isDigit(text[end + 1]))
+        ++end;
     while (end < text.size() && (isDigit(text[end]) || ((text[end] == '.' || text[end] == ',') &&
                                                         isBetweenFigures(text, end))))
         ++end;
     return end;
+}
+
+/// What stands before and between two numbers that are said to be limits.
+struct Span {
+    std::string_view before;
+    std::string_view between;
+};
+constexpr std::array<Span, 6> spans{{{"between ", "and "},
+                                     {"zwischen ", "und "},
+                                     {"entre ", "et "},
+                                     {"from ", "to "},
+                                     {"von ", "bis "},
+                                     {"de ", "à "}}};
+
+/// "between .4 and .6", "zwischen 0,4 und 0,6", "de 0,4 à 0,6".
+std::optional<std::pair<double, double>> takeSpan(std::string_view &text, DecimalSign sign)
+{
+    const std::string small = folded(text);
+    for (const Span &span : spans) {
+        if (!small.starts_with(span.before))
+            continue;
+        auto rest = trimmed(text.substr(span.before.size()));
+        const auto least = takeNumber(rest, sign);
+        if (!least || !folded(rest).starts_with(span.between))
+            return std::nullopt;
+        rest = trimmed(rest.substr(span.between.size()));
+        const auto most = takeNumber(rest, sign);
+        if (!most)
+            return std::nullopt;
+        text = rest;
+        return std::pair(*least, *most);
+    }
+    return std::nullopt;
 }
 
 } // namespace
@@ -57,6 +95,8 @@ std::optional<double> takeNumber(std::string_view &text, DecimalSign sign)
 
 std::optional<std::pair<double, double>> takeRange(std::string_view &text, DecimalSign sign)
 {
+    if (const auto span = takeSpan(text, sign))
+        return span;
     auto rest = text;
     const auto least = takeNumber(rest, sign);
     for (const std::string_view between : {"-", "–", "−", "—", "to ", "bis ", "à "}) {

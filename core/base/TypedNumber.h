@@ -11,14 +11,14 @@
 
 namespace lastrivet {
 
-/// Takes a number off the front of a typed text, with a point or a comma before its decimals; what
-/// follows stays in `text`, trimmed. Nothing, and `text` stays as it is, when no number is there or
-/// its comma could just as well separate thousands ("1,850"), unless `sign` says that it is the
-/// decimal sign.
+/// Takes a number off the front of a typed text, with a point or a comma before its decimals, as
+/// "8,5" or ".4"; what follows stays in `text`, trimmed. Nothing, and `text` stays as it is, when no
+/// number is there or its comma could just as well separate thousands ("1,850"), unless `sign` says
+/// that it is the decimal sign.
 std::optional<double> takeNumber(std::string_view &text, DecimalSign sign = DecimalSign::Unknown);
 
 /// The same for two numbers, least and most as they are written: "50-70", "0,5 – 0,8", "50 to 70",
-/// "50 bis 70", "50 à 70".
+/// "50 bis 70", "50 à 70", "between 50 and 70", "zwischen 50 und 70", "de 50 à 70".
 std::optional<std::pair<double, double>> takeRange(std::string_view &text,
                                                    DecimalSign sign = DecimalSign::Unknown);
 

@@ -8,9 +8,49 @@
 // What stands before a limit in a typed line, in small letters, in English, German and French.
 namespace lastrivet::measuring::words {
 
-constexpr std::array<std::string_view, 8> most{"<=",   "<",        "≤",          "max. ",
-                                               "max ", "at most ", "höchstens ", "au plus "};
-constexpr std::array<std::string_view, 8> least{">=",   ">",         "≥",           "min. ",
-                                                "min ", "at least ", "mindestens ", "au moins "};
+// The longer of two that begin alike comes first.
+constexpr std::array<std::string_view, 19> most{"<=",
+                                                "<",
+                                                "≤",
+                                                "max. ",
+                                                "max : ",
+                                                "max: ",
+                                                "max ",
+                                                "maxi. ",
+                                                "maxi ",
+                                                "maximum ",
+                                                "maximal ",
+                                                "at most ",
+                                                "no more than ",
+                                                "not more than ",
+                                                "höchstens ",
+                                                "bis zu ",
+                                                "nicht mehr als ",
+                                                "au plus ",
+                                                "pas plus de "};
+constexpr std::array<std::string_view, 19> least{">=",
+                                                 ">",
+                                                 "≥",
+                                                 "min. ",
+                                                 "min : ",
+                                                 "min: ",
+                                                 "min ",
+                                                 "mini. ",
+                                                 "mini ",
+                                                 "minimum ",
+                                                 "minimal ",
+                                                 "mind. ",
+                                                 "mind ",
+                                                 "at least ",
+                                                 "no less than ",
+                                                 "not less than ",
+                                                 "mindestens ",
+                                                 "au moins ",
+                                                 "pas moins de "};
+
+/// What nobody writes before a figure but in a limit.
+constexpr std::array<std::string_view, 14> begins{
+    "max",     "maxi", "maximum",    "maximal",   "min",     "mini",     "minimum",
+    "minimal", "mind", "mindestens", "höchstens", "between", "zwischen", "entre"};
 
 } // namespace lastrivet::measuring::words

@@ -134,6 +134,17 @@ bool holdsLimit(std::string_view unit, DecimalSign sign)
     return false;
 }
 
+/// "max.0,5 mm", "between 3 mm and more": begun as a limit is, and read as none.
+bool beginsAsLimit(std::string_view text)
+{
+    const std::string small = folded(text);
+    return std::any_of(words::begins.begin(), words::begins.end(), [&](std::string_view word) {
+        const auto behind = small.starts_with(word) ? small.find_first_not_of(" .:", word.size())
+                                                    : std::string::npos;
+        return behind != std::string::npos && isDigit(small[behind]);
+    });
+}
+
 Message notUnderstood(std::string_view text)
 {
     return {"“{0}” was not understood: write limits as 1.4-1.6 mm, max 1.6 mm or 20 ± 0.5 mm.",
@@ -172,9 +183,8 @@ std::optional<Message> takeParts(Measurement &measurement, std::string_view whol
         Measurement other;
         measurement.what = whole;
         // A thousand to one is decimals to another.
-        return isBehindComma && takeLimits(other, last, DecimalSign::Comma)
-                   ? std::optional(notUnderstood(parts.back()))
-                   : std::nullopt;
+        const bool isLimit = takeLimits(other, last, DecimalSign::Comma) || beginsAsLimit(last);
+        return isBehindComma && isLimit ? std::optional(notUnderstood(parts.back())) : std::nullopt;
     }
     if (holdsLimit(limits.unit, sign))
         return notUnderstood(parts.back());

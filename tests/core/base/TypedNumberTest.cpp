@@ -19,6 +19,11 @@ TEST_CASE("A typed number has a point or a comma, and what stands behind it stay
     text = "−2,5 mm";
     CHECK(takeNumber(text) == -2.5);
     CHECK(text == "mm");
+    text = ".4 mm";
+    CHECK(takeNumber(text) == 0.4);
+    CHECK(text == "mm");
+    text = "-.125";
+    CHECK(takeNumber(text) == -0.125);
     text = "1,850 mm";
     CHECK(takeNumber(text, DecimalSign::Comma) == 1.85);
     text = "28-36";
@@ -28,7 +33,8 @@ TEST_CASE("A typed number has a point or a comma, and what stands behind it stay
 
 TEST_CASE("What could be a thousand, and what is no number, is left where it was")
 {
-    for (const std::string_view typed : {"1,850 mm", "inf", "nan", "1.2.3", "x", "", "−", "−-2"}) {
+    for (const std::string_view typed :
+         {"1,850 mm", "inf", "nan", "1.2.3", ".4.5", ".", "..4", "x", "", "−", "−-2"}) {
         INFO(typed);
         std::string_view text = typed;
         CHECK_FALSE(takeNumber(text));
@@ -39,7 +45,9 @@ TEST_CASE("What could be a thousand, and what is no number, is left where it was
 TEST_CASE("Two numbers are parted by a dash or by a word")
 {
     for (const std::string_view typed :
-         {"8,5-10", "8.5 – 10", "8,5 to 10", "8,5 bis 10", "8,5 à 10", "8.5−10", "8.5 — 10"}) {
+         {"8,5-10", "8.5 – 10", "8,5 to 10", "8,5 bis 10", "8,5 à 10", "8.5−10", "8.5 — 10",
+          "between 8.5 and 10", "zwischen 8,5 und 10", "entre 8,5 et 10", "from 8.5 to 10",
+          "Von 8,5 bis 10", "de 8,5 à 10"}) {
         INFO(typed);
         std::string_view text = typed;
         CHECK(takeRange(text) == std::pair(8.5, 10.0));

@@ -74,6 +74,37 @@ TEST_CASE("A most and a least may be parted by a comma, and their unit may be sa
           "20 ± 0.5 mm.");
 }
 
+TEST_CASE("Limits are read in the words of all three languages, and what begins like one is told")
+{
+    for (const auto *line :
+         {"jeu, de 0,4 à 0,6 mm", "jeu, entre 0,4 et 0,6 mm", "Spiel, zwischen 0,4 und 0,6 mm",
+          "Spiel, von 0,4 bis 0,6 mm", "play, between .4 and .6 mm", "play, Between 0.4 and 0.6 mm",
+          "play, from .4 mm to .6 mm", "jeu, mini 0,4, maxi 0,6 mm", "jeu, mini. 0,4 maxi. 0,6 mm",
+          "Spiel, mind. 0,4, höchstens 0,6 mm", "Spiel, minimal 0,4 maximal 0,6 mm",
+          "play, no less than .4, no more than .6 mm", "jeu, pas moins de 0,4, pas plus de 0,6 mm",
+          "play, min: .4, max : .6 mm", "play, .4-.6 mm"}) {
+        INFO(line);
+        const auto play = readMeasurementLine(line);
+        REQUIRE(play);
+        CHECK((play->what == "jeu" || play->what == "Spiel" || play->what == "play"));
+        CHECK(play->minimum == 0.4);
+        CHECK(play->maximum == 0.6);
+        CHECK(play->unit == "mm");
+    }
+    CHECK(readMeasurementLine("jeu, maxi 0,5")->maximum == 0.5);
+    CHECK(readMeasurementLine("Spiel, bis zu 0,5 mm")->maximum == 0.5);
+    for (const auto *line : {"jeu, maxi.0,5 mm", "play, max.5 mm", "play, between 3 mm and more",
+                             "jeu, entre 0,4 a 0,6 mm"}) {
+        INFO(line);
+        REQUIRE_FALSE(readMeasurementLine(line));
+        CHECK(english(readMeasurementLine(line).reason()).find("was not understood") !=
+              std::string::npos);
+    }
+    for (const auto *line : {"flap, between ribs 3 and 4", "porte, entre nervures 3 et 4",
+                             "clock, minute hand 3", "door, maximum play"})
+        CHECK(readMeasurementLine(line)->what == line);
+}
+
 TEST_CASE("Limits around a value are the decimals that paper has, and no binary fractions")
 {
     CHECK(readMeasurementLine("wall, 1.4 ± 0.1")->minimum == 1.3);
