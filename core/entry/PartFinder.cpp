@@ -4,6 +4,7 @@
 
 #include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
+#include "core/base/Hyphens.h"
 
 #include <algorithm>
 
@@ -38,7 +39,8 @@ PartFinder::PartFinder(const Records &records)
         if (part.withdrawn_on)
             continue;
         m_rows.emplace(part.id.value(), m_parts.size());
-        m_parts.push_back({part.id, part.parent_id, folded(part.code), foldedWords(part.name)});
+        m_parts.push_back({part.id, part.parent_id, folded(withPlainHyphens(part.code)),
+                           foldedWords(withPlainHyphens(part.name))});
     }
 }
 
@@ -74,7 +76,7 @@ int PartFinder::score(const Part &part, const std::vector<std::string> &words) c
 
 std::vector<PartFinder::Scored> PartFinder::scored(std::string_view text) const
 {
-    const auto words = foldedWords(text);
+    const auto words = foldedWords(withPlainHyphens(text));
     std::vector<Scored> found;
     if (words.empty())
         return found;
@@ -105,9 +107,12 @@ Id<Component> PartFinder::best(std::string_view text) const
     return found.front().id;
 }
 
-PartFinder::Exact PartFinder::longestExact(const std::vector<std::string> &words,
+PartFinder::Exact PartFinder::longestExact(const std::vector<std::string> &typed,
                                            std::size_t first) const
 {
+    std::vector<std::string> words;
+    for (const std::string &word : typed)
+        words.push_back(withPlainHyphens(word));
     Exact longest;
     bool isByCode = false;
     for (const Part &part : m_parts) {

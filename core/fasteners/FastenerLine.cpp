@@ -4,6 +4,7 @@
 
 #include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
+#include "core/base/Hyphens.h"
 #include "core/base/Trimmed.h"
 #include "core/base/TypedNumber.h"
 #include "core/fasteners/SpokenWords.h"
@@ -129,7 +130,8 @@ std::string_view withoutSeries(std::string_view words)
             continue;
         auto end = series.size();
         // How closely it fits, outside or inside.
-        for (const std::string_view fit : {"-1a", "-1b", "-2a", "-2b", "-3a", "-3b"})
+        for (const std::string_view fit :
+             {"-1a", "-1b", "-2a", "-2b", "-3a", "-3b", " 1a", " 1b", " 2a", " 2b", " 3a", " 3b"})
             end += std::string_view(said).substr(end).starts_with(fit) ? fit.size() : 0;
         if (end == said.size() || said[end] == ' ')
             return trimmed(words.substr(end));
@@ -253,7 +255,7 @@ Result<Fastener, Message> readFastenerLine(std::string_view line,
         if (auto why = whyNotRead(*part))
             return *why;
         std::string &hardware = spoken.fastener.hardware;
-        hardware += (hardware.empty() ? "" : ", ") + std::string(*part);
+        hardware += (hardware.empty() ? "" : ", ") + withPlainHyphens(*part);
     }
     if (auto wrong = addLimits(spoken, own))
         return *wrong;

@@ -4,6 +4,7 @@
 
 #include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
+#include "core/base/Hyphens.h"
 #include "core/base/ParseNumber.h"
 #include "core/base/Trimmed.h"
 
@@ -42,17 +43,21 @@ std::string_view withoutNumberWord(std::string_view words)
 
 std::string withDashJoined(std::string words)
 {
-    for (const std::string_view dash : {"-", "\u2013"}) {
-        const auto at = words.find(dash);
-        if (at == std::string::npos)
-            continue;
-        const auto before = words.find_last_not_of(' ', at == 0 ? 0 : at - 1);
-        const auto behind = behindBlanks(words, at + dash.size());
-        if (at > 0 && before != std::string::npos && isDigit(words[before]) &&
-            isDigitAt(words, behind))
-            words.replace(before + 1, behind - before - 1, "-");
-        return words;
+    // The first one is the thread's: behind it may stand that of its series, "UNF-3A".
+    auto at = std::string::npos;
+    std::string_view dash;
+    for (const std::string_view known : hyphens) {
+        if (const auto found = words.find(known); found < at) {
+            at = found;
+            dash = known;
+        }
     }
+    if (at == 0 || at == std::string::npos)
+        return words;
+    const auto before = words.find_last_not_of(' ', at - 1);
+    const auto behind = behindBlanks(words, at + dash.size());
+    if (before != std::string::npos && isDigit(words[before]) && isDigitAt(words, behind))
+        words.replace(before + 1, behind - before - 1, "-");
     return words;
 }
 
@@ -88,7 +93,7 @@ std::string withPitchJoined(std::string words)
 
 std::string withThreadInOneWord(std::string_view words)
 {
-    return withPitchJoined(withDashJoined(std::string(withoutNumberWord(words))));
+    return withPitchJoined(withPlainHyphens(withDashJoined(std::string(withoutNumberWord(words)))));
 }
 
 } // namespace lastrivet::fasteners

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/workshop/Torque.h"
 
+#include "core/base/Hyphens.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -23,7 +25,7 @@ std::string plainThread(std::string_view text)
     }
     if (plain.starts_with("No."))
         plain.erase(0, 3);
-    return plain;
+    return withPlainHyphens(plain);
 }
 
 Torque rowOf(const WorkshopTable &table, std::size_t row, Nut nut)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/FieldEditor.h"
 
+#include "core/base/Hyphens.h"
 #include "core/entry/DurationText.h"
 #include "core/stores/MoneyText.h"
 #include "ui/convert/ExpiryText.h"
@@ -95,7 +96,9 @@ public:
         } else if (isCurrencyField(m_field) && !text.isEmpty()) {
             settleCurrency(text);
         } else if (m_field.type == FieldType::Text) {
-            Q_EMIT committed(assignText(m_field, toStd(text)));
+            const bool isNumber = m_field.name == "part_number";
+            Q_EMIT committed(
+                assignText(m_field, isNumber ? withPlainHyphens(toStd(text)) : toStd(text)));
         } else if (const auto value = read(text)) {
             Q_EMIT committed(assignScalar(m_field, *value));
         } else {

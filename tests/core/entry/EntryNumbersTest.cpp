@@ -9,6 +9,19 @@
 using namespace lastrivet;
 using namespace lastrivet::test;
 
+TEST_CASE("A part's code may be typed or pasted with a dash in the place of its hyphen")
+{
+    const EntryBench bench;
+    for (const auto *line : {"LW-R3 2h: x", "LW–R3 2h: x", "lw\u2011r3 2h: x", "2h LW−R3 : x"}) {
+        INFO(line);
+        const auto session = bench.one(line);
+        CHECK(session.component_id == Id<Component>{11});
+        CHECK(session.minutes == Minutes{120});
+        CHECK(session.note == "x");
+    }
+    CHECK(bench.one("LA - 2h: x").component_id == Id<Component>{30});
+}
+
 TEST_CASE("A number that begins the note is no minutes of the time in front of the colon")
 {
     const EntryBench bench;

@@ -96,6 +96,24 @@ TEST_CASE("A thread is one with blanks in it, and a bolt's length is none")
     CHECK(screw.hardware == "M6 x 20");
 }
 
+TEST_CASE("Dashes, a minus sign and a hyphen at which no line ends are hyphens in a thread")
+{
+    for (const auto *dash : {"-", "\u2010", "\u2011", "\u2012", "–", "—", "−"}) {
+        const std::string sign(dash);
+        for (const auto &thread :
+             {"1/4" + sign + "28", "1/4" + sign + "28 UNF", "1/4" + sign + "28 UNF-3A",
+              "1/4" + sign + "28 UNF" + sign + "3A", "1/4 " + sign + " 28 UNF-3A",
+              "1/4" + sign + "28UNF" + sign + "2B", "1/4" + sign + "28 UNF 3A"}) {
+            INFO(thread);
+            const auto bolt = read("hinge, AN4" + sign + "7A, " + thread);
+            CHECK(bolt.thread == "1/4-28");
+            CHECK(bolt.torque_max == 70.0);
+            CHECK(bolt.hardware == "AN4-7A");
+        }
+    }
+    CHECK(workshop::torque("1/4–28", workshop::Nut::Tension, 0)->thread == "1/4-28");
+}
+
 TEST_CASE("A shear nut is one in the words of all three languages, and no hardware")
 {
     for (const auto *words : {"shear nut", "in shear", "Schermutter", "auf Scherung",
