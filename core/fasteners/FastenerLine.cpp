@@ -7,6 +7,7 @@
 #include "core/base/Hyphens.h"
 #include "core/base/Trimmed.h"
 #include "core/base/TypedNumber.h"
+#include "core/fasteners/CountedPlace.h"
 #include "core/fasteners/SpokenWords.h"
 #include "core/fasteners/ThreadText.h"
 #include "core/fasteners/TorqueProposal.h"
@@ -14,7 +15,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <optional>
 #include <string>
 
@@ -165,28 +165,6 @@ bool takeThread(Spoken &spoken, std::string_view chunk)
     if (isMetric(word))
         spoken.fastener.thread.front() = 'M';
     return true;
-}
-
-/// "12 x rear spar hinge": the count is one where there is none.
-std::optional<Message> takePlace(Fastener &fastener, std::string_view chunk)
-{
-    auto rest = chunk;
-    std::int64_t count = 0;
-    const auto [end, error] = std::from_chars(rest.data(), rest.data() + rest.size(), count);
-    rest.remove_prefix(std::size_t(end - rest.data()));
-    rest = trimmed(rest);
-    for (const std::string_view times :
-         {"x ", "X ", "× ", "* ", "Stück ", "Stk. ", "Stk ", "pcs ", "pièces "}) {
-        if (error != std::errc{} || !rest.starts_with(times))
-            continue;
-        if (count < 1)
-            return Message{"A line is for one fastener or more.", {}};
-        fastener.quantity = count;
-        fastener.place = trimmed(rest.substr(times.size()));
-    }
-    if (fastener.place.empty())
-        fastener.place = chunk;
-    return std::nullopt;
 }
 
 /// The unit of the project's own limits, where both are its own.

@@ -8308,6 +8308,10 @@
         <source>“{0}” may be {1}, or {2} for a count; write {1} or {2}.</source>
         <translation>„{0}“ kann {1} sein oder {2} für eine Anzahl; schreiben Sie {1} oder {2}.</translation>
     </message>
+    <message>
+        <source>“{0}” may be {1} fasteners or one: write {1} x {2}, or 1 x {0}.</source>
+        <translation>„{0}“ können {1} Verbindungselemente oder eines sein: schreiben Sie {1} x {2} oder 1 x {0}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

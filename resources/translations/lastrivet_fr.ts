@@ -8308,6 +8308,10 @@
         <source>“{0}” may be {1}, or {2} for a count; write {1} or {2}.</source>
         <translation>«&#xa0;{0}&#xa0;» peut être {1}, ou {2} pour un nombre de pièces&#xa0;; écrivez {1} ou {2}.</translation>
     </message>
+    <message>
+        <source>“{0}” may be {1} fasteners or one: write {1} x {2}, or 1 x {0}.</source>
+        <translation>«&#xa0;{0}&#xa0;» peut être {1} fixations ou une seule&#xa0;: écrivez {1} x {2}, ou 1 x {0}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -166,7 +166,6 @@ TEST_CASE("A place alone is a line, and what is nothing else is the hardware")
     CHECK(pin.quantity == 1);
     CHECK(pin.place == "Trim tab hinge pin");
     CHECK_FALSE(pin.torque_min.has_value());
-    CHECK(read("4 bolts of the seat").place == "4 bolts of the seat");
     CHECK(read("tank, M2-T20, MS20470AD4-5").hardware == "M2-T20, MS20470AD4-5");
     CHECK(read("2 x Flügelanschluss, Splint").locking == Locking::SplitPin);
 }
