@@ -8312,6 +8312,10 @@
         <source>“{0}” may be {1} fasteners or one: write {1} x {2}, or 1 x {0}.</source>
         <translation>„{0}“ können {1} Verbindungselemente oder eines sein: schreiben Sie {1} x {2} oder 1 x {0}.</translation>
     </message>
+    <message>
+        <source>{0} is no number of pieces; write it in figures alone, as 12 or 1200.</source>
+        <translation>{0} ist keine Stückzahl; schreiben Sie sie nur in Ziffern, wie 12 oder 1200.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -8312,6 +8312,10 @@
         <source>“{0}” may be {1} fasteners or one: write {1} x {2}, or 1 x {0}.</source>
         <translation>«&#xa0;{0}&#xa0;» peut être {1} fixations ou une seule&#xa0;: écrivez {1} x {2}, ou 1 x {0}.</translation>
     </message>
+    <message>
+        <source>{0} is no number of pieces; write it in figures alone, as 12 or 1200.</source>
+        <translation>{0} n’est pas un nombre de pièces&#xa0;; écrivez-le en chiffres seuls, comme 12 ou 1200.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

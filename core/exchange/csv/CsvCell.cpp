@@ -12,6 +12,8 @@
 #include "core/exchange/csv/CsvExport.h"
 
 #include <algorithm>
+#include <array>
+#include <cstdint>
 #include <string>
 
 namespace lastrivet::exchange {
@@ -115,9 +117,52 @@ std::string withoutBlanksOfThousands(std::string_view text)
     return plain;
 }
 
+/// What people write behind a count, in small letters.
+constexpr std::array<std::string_view, 20> countWords{
+    "x",    "×",  "pc",  "pc.", "pcs",  "pcs.",  "piece", "pieces", "ea",    "ea.",
+    "each", "st", "st.", "stk", "stk.", "stück", "pce",   "pces",   "pièce", "pièces"};
+
+/// "12" of "12 pcs" and "12 Stk."; the whole text where no such word stands behind a figure.
+std::string_view withoutCountWord(std::string_view text)
+{
+    const std::string small = folded(text);
+    for (const std::string_view word : countWords) {
+        if (!small.ends_with(word))
+            continue;
+        const auto count = trimmed(text.substr(0, text.size() - word.size()));
+        if (!count.empty() && isDigit(count.back()))
+            return count;
+    }
+    return text;
+}
+
+/// "4" of "4.0" and "4,00", as spreadsheets write whole numbers; the zeros of "4.000" may be those
+/// of a thousand.
+std::string_view withoutNoughts(std::string_view text)
+{
+    constexpr std::size_t group = 3;
+    const auto mark = text.find_first_of(".,");
+    const auto noughts = mark == std::string_view::npos ? mark : text.size() - mark - 1;
+    const bool areAll = mark != std::string_view::npos && noughts > 0 && noughts != group &&
+                        text.find_first_not_of('0', mark + 1) == std::string_view::npos;
+    return areAll ? text.substr(0, mark) : text;
+}
+
+bool feedCount(DocumentBuilder &builder, std::string_view text)
+{
+    const auto count = withoutNoughts(withoutCountWord(text));
+    const auto number = parseNumber<std::int64_t>(withoutBlanksOfThousands(count));
+    if (number)
+        return builder.scalar(*number);
+    return builder.refuse(
+        {"{0} is no number of pieces; write it in figures alone, as 12 or 1200.", {shown(text)}});
+}
+
 /// A whole number; of minutes also "2h15" and "1:30", as people write durations.
 bool feedWhole(DocumentBuilder &builder, const Field &field, std::string_view text)
 {
+    if (field.name.ends_with("quantity"))
+        return feedCount(builder, text);
     const bool isLength = field.name.ends_with("minutes");
     const auto number =
         parseNumber<std::int64_t>(isLength ? std::string(text) : withoutBlanksOfThousands(text));

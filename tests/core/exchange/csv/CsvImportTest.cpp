@@ -174,15 +174,15 @@ TEST_CASE("What is wrong is told by row and column, and rows without fault keep 
     CHECK(
         sentences(plan) ==
         Said{
-            "f: row 3, column quantity: packing line 1002 “Nut”: “twelve” is no whole number from "
-            "-9007199254740991 to 9007199254740991, without fraction or exponent.",
+            "f: row 3, column quantity: packing line 1002 “Nut”: “twelve” is no number of "
+            "pieces; write it in figures alone, as 12 or 1200.",
             "f: row 3, column component_id: packing line 1002 “Nut”: There are several parts "
             "called "
             "“Rib”; name it by code or id.",
             "f: row 3, column received_on: packing line 1002 “Nut”: “2026-02-30” is no day or time "
             "that exists: YYYY-MM-DD or YYYY-MM-DDTHH:MM, from 1900 to 2199.",
-            "f: row 4, column quantity: packing line 1003: “1.5” is no whole number from "
-            "-9007199254740991 to 9007199254740991, without fraction or exponent.",
+            "f: row 4, column quantity: packing line 1003: “1.5” is no number of pieces; "
+            "write it in figures alone, as 12 or 1200.",
             "f: row 4, column component_id: packing line 1003: No part has the code or name "
             "“Wing”.",
             "f: row 4: packing line 1003: The field name is missing."});
@@ -322,6 +322,27 @@ TEST_CASE("A quantity may have blanks between its thousands, as French spreadshe
         CHECK(fates(planOf(project, RecordType::PartLine,
                            "Désignation;Qté\nRivet;" + quantity + "\n")) ==
               std::vector{Fate::Wrong});
+}
+
+TEST_CASE("A quantity may have a word for pieces behind it, or the noughts of a spreadsheet")
+{
+    ProjectBuilder project;
+    const auto quantity = [&](const std::string &text) {
+        const auto plan = planOf(project, RecordType::PartLine, "Item;Qty\nRivet;" + text + "\n");
+        const auto *line = plan.import.merged.part_lines.find(Id<PartLine>{1001});
+        return plan.errors.empty() && line ? line->quantity : -1;
+    };
+    for (const auto *text : {"12", "12 pcs", "12pcs.", "12 EA", "12 Stk.", "12 St", "12 Stück",
+                             "12 pièces", "12x", "12 ×", "12.0", "12,00"}) {
+        INFO(text);
+        CHECK(quantity(text) == 12);
+    }
+    CHECK(quantity("1 200 pcs") == 1200);
+    for (const auto *text : {"12.5", "1.200", "1,200", "4.000", "12 ft", "12 m", "pcs", "x 12",
+                             "12 boxes", "2.0.0", ".0", "12."}) {
+        INFO(text);
+        CHECK(quantity(text) == -1);
+    }
 }
 
 TEST_CASE("However many columns name no field, those that do are found")
