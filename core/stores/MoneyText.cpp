@@ -56,10 +56,23 @@ bool take(std::string_view &text, std::string_view sign)
     return true;
 }
 
+/// Dollars of one country, which begin or end like a code.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 7> dollars{{{"US$", "USD"},
+                                                                                {"$US", "USD"},
+                                                                                {"CA$", "CAD"},
+                                                                                {"CAN$", "CAD"},
+                                                                                {"$CAN", "CAD"},
+                                                                                {"$CA", "CAD"},
+                                                                                {"AU$", "AUD"}}};
+
 /// Takes the currency off the text; `usual` where it names none. Three letters may be no currency.
 std::string takeCurrency(std::string_view &text, std::string_view usual)
 {
     constexpr std::size_t length = 3;
+    for (const auto &[said, code] : dollars) {
+        if (take(text, said))
+            return std::string(code);
+    }
     if (startsWithCode(text)) {
         const auto code = asciiUpper(text.substr(0, length));
         text = trimmed(text.substr(length));
@@ -302,7 +315,8 @@ Result<Money, Message> readMoney(std::string_view text, std::string_view usual, 
     std::string_view rest = trimmed(plain);
     const auto currency = takeCurrency(rest, usual);
     const int decimals = decimalsOf(currency);
-    if (rest.starts_with('-') || rest.starts_with("\u2212"))
+    const bool hasFigure = rest.find_first_of("0123456789") != std::string_view::npos;
+    if (hasFigure && (rest.starts_with('-') || rest.starts_with("\u2212")))
         return Message{"“{0}” is below zero: amounts are of what was paid.", {written}};
     sign = takeDash(rest).value_or(sign);
     auto figures = figuresIn(rest, decimals, sign);

@@ -183,6 +183,26 @@ TEST_CASE("What was written is read again as the same amount")
     }
 }
 
+TEST_CASE("Dollars of one country are told by their letters, and a dash alone is no amount")
+{
+    const auto read = [](std::string_view text) {
+        const auto money = readMoney(text, "CAD");
+        return money ? std::to_string(money->minor_units) + " " + money->currency
+                     : english(money.reason());
+    };
+    CHECK(read("US$ 3") == "300 USD");
+    CHECK(read("US$3.50") == "350 USD");
+    CHECK(read("3,50 $US") == "350 USD");
+    CHECK(read("3.50 CAN$") == "350 CAD");
+    CHECK(read("CAN$ 3.50") == "350 CAD");
+    CHECK(read("3,50 $CAN") == "350 CAD");
+    CHECK(read("3,50 $CA") == "350 CAD");
+    CHECK(read("AU$ 12") == "1200 AUD");
+    CHECK(read("$3") == "300 CAD");
+    CHECK(read("-") == "“-” is no amount; write it like 12.50.");
+    CHECK(read("-3") == "“-3” is below zero: amounts are of what was paid.");
+}
+
 TEST_CASE("Sums are exact where floating point is not, and currencies stay apart")
 {
     MoneySum sum;
