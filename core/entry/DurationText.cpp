@@ -185,6 +185,15 @@ bool endsInDayOrHour(const EntryWords &line, std::size_t first, std::size_t end,
     return number.size() <= 2 && isAllDigits(number) && number <= (number.size() == 1 ? "9" : "31");
 }
 
+/// "2h, 12 rivets": behind a comma a bare number is no minutes of the hours in front of it.
+bool hasNumberBehindComma(const EntryWords &line, std::size_t first, std::size_t end)
+{
+    if (end - first < 2 || !isAllDigits(line.folded(end - 1)))
+        return false;
+    const std::string before = line.text(end - 2, end - 1);
+    return before.ends_with(',') || before.ends_with(';');
+}
+
 /// "zwei und eine halbe Stunde": what is said behind an "and" is the least of what is meant. Nor
 /// does the half of "1 1/2 h" count alone.
 bool isRestOfMore(const EntryWords &line, std::size_t first)
@@ -237,7 +246,8 @@ LengthRead readLength(const EntryWords &line, std::size_t first, std::size_t las
     if (first >= last || line.isDash(first) || isRestOfMore(line, first))
         return {};
     for (std::size_t count = std::min(mostWords, last - first); count > 0; --count) {
-        if (endsInDayOrHour(line, first, first + count, last))
+        if (endsInDayOrHour(line, first, first + count, last) ||
+            hasNumberBehindComma(line, first, first + count))
             continue;
         if (const auto minutes = readMinutes(line.joined(first, first + count)))
             return {*minutes, count};

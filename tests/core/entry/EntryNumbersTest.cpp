@@ -32,6 +32,20 @@ TEST_CASE("A number that begins the note is no minutes of the time in front of t
     CHECK(bench.one("LA 1h : 15 min of it cleaning").minutes == Minutes{60});
 }
 
+TEST_CASE("A number behind a comma is no minutes of the hours in front of it")
+{
+    const EntryBench bench;
+    for (const auto *line : {"LA 2h, 12 rivets set", "LA 2 h, 12 rivets set",
+                             "LA 2h; 12 rivets set", "2 Std., LA 12 rivets set"}) {
+        INFO(line);
+        const auto session = bench.one(line);
+        CHECK(session.minutes == Minutes{120});
+        CHECK(session.note == "12 rivets set");
+    }
+    CHECK(bench.one("LA 2h, 12 min sweeping").minutes == Minutes{132});
+    CHECK(bench.one("LA 2h 12, swept").minutes == Minutes{132});
+}
+
 TEST_CASE("A number that begins the note ticks no step")
 {
     const auto reading = EntryBench().read("1h LA done 7: 12-3 cleaned");
