@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <initializer_list>
 #include <iterator>
 
 namespace lastrivet::entry {
@@ -191,6 +192,62 @@ std::optional<Moment> latestWeekday(int place, Moment today)
     return today.dayOnly().plusDays(back == 0 ? -7 : -back);
 }
 
+std::optional<DayRead> readWeekday(const Words &words, std::size_t first, Moment today)
+{
+    const int place = first < words.size() ? weekdayAt(words[first]) : -1;
+    const auto day = place >= 0 ? latestWeekday(place, today) : std::nullopt;
+    return day ? std::optional(DayRead{*day, 1}) : std::nullopt;
+}
+
+bool isWord(const Words &words, std::size_t at, std::initializer_list<std::string_view> known)
+{
+    return at < words.size() && std::ranges::find(known, words[at]) != known.end();
+}
+
+/// "last Friday", "letzten Freitag", "vendredi dernier".
+std::optional<DayRead> readLastWeekday(const Words &words, std::size_t first, Moment today)
+{
+    const bool isFirst = isWord(words, first, {"last", "letzten", "letzter"});
+    auto read = readWeekday(words, first + (isFirst ? 1 : 0), today);
+    if (read)
+        read->words += isFirst || isWord(words, first + 1, {"dernier"}) ? 1 : 0;
+    return read;
+}
+
+/// "2 days ago", "vor 2 Tagen", "il y a 2 jours".
+std::optional<DayRead> readDaysAgo(const Words &words, std::size_t first, Moment today)
+{
+    const bool isGerman = isWord(words, first, {"vor"});
+    const bool isFrench = isWord(words, first, {"il"}) && isWord(words, first + 1, {"y"}) &&
+                          isWord(words, first + 2, {"a"});
+    const std::size_t at = first + (isGerman ? 1 : isFrench ? 3 : 0);
+    const auto count =
+        at < words.size() && isOfDigits(words[at], 2) ? wholeNumber(words[at]) : std::nullopt;
+    const bool areDays =
+        isGerman   ? isWord(words, at + 1, {"tag", "tagen"})
+        : isFrench ? isWord(words, at + 1, {"jour", "jours"})
+                   : isWord(words, at + 1, {"day", "days"}) && isWord(words, at + 2, {"ago"});
+    const auto day = count && areDays ? today.dayOnly().plusDays(-*count) : std::nullopt;
+    const std::size_t behind = isGerman || isFrench ? 2 : 3;
+    return day ? std::optional(DayRead{*day, at - first + behind}) : std::nullopt;
+}
+
+/// "14/11/2026" and "11/14/2026", of whose numbers only one can be the month.
+std::optional<Moment> slashedDay(std::string_view word)
+{
+    constexpr int months = 12;
+    const auto first = word.find('/');
+    const auto second = first == std::string_view::npos ? first : word.find('/', first + 1);
+    if (second == std::string_view::npos || word.size() - second != 5)
+        return std::nullopt;
+    const auto one = wholeNumber(word.substr(0, first));
+    const auto other = wholeNumber(word.substr(first + 1, second - first - 1));
+    const auto yearNumber = wholeNumber(word.substr(second + 1));
+    if (!one || !other || !yearNumber || (*one <= months && *other <= months && *one != *other))
+        return std::nullopt;
+    return *one > months ? dayOf(*yearNumber, *other, *one) : dayOf(*yearNumber, *one, *other);
+}
+
 } // namespace
 
 std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment today)
@@ -208,11 +265,16 @@ std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment tod
         return DayRead{*moment, 1};
     if (const auto day = dottedDay(word, today))
         return DayRead{*day, 1 + partOfDay(words, first + 1)};
+    if (const auto day = slashedDay(word))
+        return DayRead{*day, 1 + partOfDay(words, first + 1)};
+    if (const auto day = readDaysAgo(words, first, today))
+        return day;
     if (const auto day = readMonthDay(words, first, today))
         return DayRead{day->day, day->words + partOfDay(words, first + day->words)};
-    const int place = weekdayAt(word);
-    const auto day = place >= 0 ? latestWeekday(place, today) : std::nullopt;
-    return day ? std::optional(DayRead{*day, 1 + partOfDay(words, first + 1)}) : std::nullopt;
+    auto day = readLastWeekday(words, first, today);
+    if (day)
+        day->words += partOfDay(words, first + day->words);
+    return day;
 }
 
 std::optional<DayRead> withShortYear(const DayRead &read, const Words &words, std::size_t first,

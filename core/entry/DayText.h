@@ -18,9 +18,10 @@ struct DayRead {
     std::size_t words = 0;
 };
 
-/// Reads `today`, `yesterday`, `tomorrow`, a weekday (the latest before today), `3 Mar`,
-/// `Mar 3 2026`, `3.3.` or ISO 8601, in folded words from `first` on; names of days and months may
-/// be English, German or French. A day without a year is the latest that is not after today.
+/// Reads `today`, `yesterday`, `tomorrow`, `2 days ago`, a weekday (the latest before today, as is
+/// `last Friday`), `3 Mar`, `Mar 3 2026`, `3.3.`, ISO 8601, or `14/3/2026`, whose month is certain,
+/// in folded words from `first` on; names of days and months may be English, German or French. A
+/// day without a year is the latest that is not after today.
 std::optional<DayRead> readDay(const std::vector<std::string> &words, std::size_t first,
                                Moment today);
 

@@ -174,12 +174,13 @@ bool hasTwoNumbersInARow(std::string_view text)
     return false;
 }
 
-/// "1 h 3 mar", "1 h 8 Uhr": the last of the words is the day of a month or an hour of the clock,
-/// and no minutes.
+/// "1 h 3 mar", "1 h 8 Uhr", "1 h 2 days ago": the last of the words is the day of a month, an hour
+/// of the clock or a count of days, and no minutes.
 bool endsInDayOrHour(const EntryWords &line, std::size_t first, std::size_t end, std::size_t last)
 {
+    constexpr std::array<std::string_view, 3> others{"uhr", "day", "days"};
     if (end - first < 2 || end >= last ||
-        !(isMonthName(line.folded(end)) || line.folded(end) == "uhr"))
+        !(isMonthName(line.folded(end)) || words::isOneOf(line.folded(end), others)))
         return false;
     const std::string &number = line.folded(end - 1);
     return number.size() <= 2 && isAllDigits(number) && number <= (number.size() == 1 ? "9" : "31");

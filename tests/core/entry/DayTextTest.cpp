@@ -115,6 +115,29 @@ TEST_CASE("A day beyond the first or last of the calendar is none")
     CHECK_FALSE(parseDayText("demain", last).has_value());
 }
 
+TEST_CASE("Days are counted back and called the last in all three languages")
+{
+    for (const auto text : {"last Wednesday", "last wed", "letzten Mittwoch", "Mercredi dernier"})
+        CHECK(read(text) == "2026-03-11");
+    for (const auto text : {"2 days ago", "vor 2 Tagen", "il y a 2 jours"})
+        CHECK(read(text) == "2026-03-12");
+    CHECK(read("1 day ago") == "2026-03-13");
+    CHECK(read("letzten Freitag Abend") == "2026-03-13");
+    for (const auto text :
+         {"last", "last week", "2 days", "vor 2", "vor Tagen", "il y a", "dernier"})
+        CHECK(read(text) == "none");
+}
+
+TEST_CASE("A day between strokes is read where only one of its numbers can be the month")
+{
+    CHECK(read("14/2/2026") == "2026-02-14");
+    CHECK(read("2/14/2026") == "2026-02-14");
+    CHECK(read("14/02/2026") == "2026-02-14");
+    CHECK(read("3/3/2026") == "2026-03-03");
+    for (const auto text : {"3/4/2026", "31/2/2026", "14/14/2026", "14/2/26", "14/2", "1/14/226"})
+        CHECK(read(text) == "none");
+}
+
 TEST_CASE("A month with its year stands for its last day, and what lacks the year is told apart")
 {
     const auto end = [](std::string_view text) {

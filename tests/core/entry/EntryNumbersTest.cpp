@@ -46,6 +46,22 @@ TEST_CASE("A number behind a comma is no minutes of the hours in front of it")
     CHECK(bench.one("LA 2h 12, swept").minutes == Minutes{132});
 }
 
+TEST_CASE("A day that is counted back, or called the last, begins a line as any other day does")
+{
+    const EntryBench bench;
+    for (const auto *line :
+         {"last Friday LA 2h: x", "letzten Freitag LA 2h: x", "LA 2h 1 day ago: x",
+          "vendredi dernier LA 2h: x", "vor 1 Tag LA 2h: x", "il y a 1 jour LA 2h: x",
+          "13/3/2026 LA 2h: x"}) {
+        INFO(line);
+        const auto session = bench.one(line);
+        CHECK(session.began == Moment::parse("2026-03-13"));
+        CHECK(session.minutes == Minutes{120});
+        CHECK(session.component_id == Id<Component>{30});
+        CHECK(session.note == "x");
+    }
+}
+
 TEST_CASE("A number that begins the note ticks no step")
 {
     const auto reading = EntryBench().read("1h LA done 7: 12-3 cleaned");
