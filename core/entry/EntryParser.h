@@ -34,6 +34,7 @@ private:
     void readNote(std::size_t first);
     std::size_t take(std::size_t i);
     LengthRead lengthAt(std::size_t i) const;
+    void askOfCount(std::size_t i, std::size_t count);
     std::size_t takeDuration(std::size_t i);
     std::size_t takeDay(std::size_t i);
     bool isYear(std::size_t i) const;

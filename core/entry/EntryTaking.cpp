@@ -43,6 +43,18 @@ LengthRead EntryParser::lengthAt(std::size_t i) const
     return readLength(m_words, i, colon && i <= *colon ? *colon + 1 : m_words.count());
 }
 
+/// Asks of "2h 12 rivets", where the number may be minutes or a count.
+void EntryParser::askOfCount(std::size_t i, std::size_t count)
+{
+    const std::size_t behind = i + count;
+    const bool endsInNumber = count > 1 && isAllDigits(m_words.folded(behind - 1));
+    if (endsInNumber && behind < m_words.count() && m_words.colon() != behind - 1 &&
+        words::isOneOf(m_words.folded(behind), words::counted))
+        addProblem("“{0}” is taken for hours and minutes; put a comma behind the hours when the "
+                   "number is a count.",
+                   {m_words.joined(i, behind)});
+}
+
 std::size_t EntryParser::takeDuration(std::size_t i)
 {
     if (m_session.minutes && !m_isTimedByClock)
@@ -51,6 +63,7 @@ std::size_t EntryParser::takeDuration(std::size_t i)
     const auto typed = [&] { return m_words.joined(i, i + length.words); };
     if (length.words == 0)
         return 0;
+    askOfCount(i, length.words);
     if (m_isTimedByClock && Minutes{length.minutes} > *m_session.minutes)
         addProblem("“{0}” is longer than from the one time of day to the other; it is what counts.",
                    {typed()});

@@ -23,6 +23,13 @@ constexpr std::array<std::string_view, 4> until{"to", "until", "bis", "à"};
 /// Before a day: "on Friday", "am Freitag".
 constexpr std::array<std::string_view, 3> on{"on", "am", "le"};
 
+/// What is counted in a note: "2h 12 rivets" may be two hours, and twelve of them.
+constexpr std::array<std::string_view, 24> counted{
+    "rivets", "bolts",    "screws",    "nuts",      "washers",   "holes",
+    "ribs",   "clamps",   "nutplates", "nieten",    "schrauben", "muttern",
+    "bolzen", "scheiben", "löcher",    "bohrungen", "rippen",    "boulons",
+    "vis",    "écrous",   "rondelles", "trous",     "nervures",  "pins"};
+
 constexpr std::array<std::string_view, 4> squawk{"squawk", "sq", "beanstandung", "anomalie"};
 
 template <std::size_t count>

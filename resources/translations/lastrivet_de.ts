@@ -8316,6 +8316,10 @@
         <source>{0} is no number of pieces; write it in figures alone, as 12 or 1200.</source>
         <translation>{0} ist keine Stückzahl; schreiben Sie sie nur in Ziffern, wie 12 oder 1200.</translation>
     </message>
+    <message>
+        <source>“{0}” is taken for hours and minutes; put a comma behind the hours when the number is a count.</source>
+        <translation>„{0}“ gilt als Stunden und Minuten; setzen Sie ein Komma hinter die Stunden, wenn die Zahl eine Anzahl ist.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

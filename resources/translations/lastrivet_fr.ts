@@ -8316,6 +8316,10 @@
         <source>{0} is no number of pieces; write it in figures alone, as 12 or 1200.</source>
         <translation>{0} n’est pas un nombre de pièces&#xa0;; écrivez-le en chiffres seuls, comme 12 ou 1200.</translation>
     </message>
+    <message>
+        <source>“{0}” is taken for hours and minutes; put a comma behind the hours when the number is a count.</source>
+        <translation>«&#xa0;{0}&#xa0;» est pris pour des heures et des minutes&#xa0;; mettez une virgule derrière les heures si le nombre est une quantité.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -62,6 +62,25 @@ TEST_CASE("A day that is counted back, or called the last, begins a line as any 
     }
 }
 
+TEST_CASE("A number behind hours that may count what follows is asked about")
+{
+    const EntryBench bench;
+    for (const auto *line : {"LA 2h 12 rivets set", "LA 2 h 12 Nieten gesetzt", "LA 2h 12 trous"}) {
+        INFO(line);
+        const auto reading = bench.read(line);
+        REQUIRE(reading.problems.size() == 1);
+        CHECK(english(reading.problems.front()).find("is taken for hours and minutes") !=
+              std::string::npos);
+        REQUIRE(reading.sessions.size() == 1);
+        CHECK(reading.sessions.front().minutes == Minutes{132});
+    }
+    for (const auto *line : {"LA 2h 12: rivets set", "LA 2h 12 drilled", "LA 2h 12 min rivets",
+                             "LA 2h, 12 rivets", "LA 2h: 12 rivets", "LA 12 rivets 2h"}) {
+        INFO(line);
+        CHECK(bench.read(line).problems.empty());
+    }
+}
+
 TEST_CASE("A number that begins the note ticks no step")
 {
     const auto reading = EntryBench().read("1h LA done 7: 12-3 cleaned");
