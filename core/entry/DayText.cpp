@@ -248,6 +248,20 @@ std::optional<Moment> slashedDay(std::string_view word)
     return *one > months ? dayOf(*yearNumber, *other, *one) : dayOf(*yearNumber, *one, *other);
 }
 
+/// "14-Nov-2026", "14.Nov.26", "14/nov/2026".
+std::optional<Moment> namedDay(std::string_view word, Moment today)
+{
+    const auto first = word.find_first_of("-./");
+    const auto second = first == std::string_view::npos ? first : word.find_last_of("-./");
+    if (second == first)
+        return std::nullopt;
+    const auto number = dayNumber(word.substr(0, first));
+    const int monthNumber = placeOf(monthNames, word.substr(first + 1, second - first - 1)) + 1;
+    const auto yearNumber = yearOf(word.substr(second + 1), today);
+    return number && monthNumber > 0 && yearNumber ? dayOf(*yearNumber, monthNumber, *number)
+                                                   : std::nullopt;
+}
+
 } // namespace
 
 std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment today)
@@ -266,6 +280,8 @@ std::optional<DayRead> readDay(const Words &words, std::size_t first, Moment tod
     if (const auto day = dottedDay(word, today))
         return DayRead{*day, 1 + partOfDay(words, first + 1)};
     if (const auto day = slashedDay(word))
+        return DayRead{*day, 1 + partOfDay(words, first + 1)};
+    if (const auto day = namedDay(word, today))
         return DayRead{*day, 1 + partOfDay(words, first + 1)};
     if (const auto day = readDaysAgo(words, first, today))
         return day;

@@ -128,6 +128,14 @@ TEST_CASE("Days are counted back and called the last in all three languages")
         CHECK(read(text) == "none");
 }
 
+TEST_CASE("A day, a month's name and a year may be joined")
+{
+    for (const auto text : {"2-Mar-2026", "02-MAR-26", "2.März.2026", "2/mars/2026", "2.Mar.26"})
+        CHECK(read(text) == "2026-03-02");
+    for (const auto text : {"31-Feb-2026", "2-rib-2026", "2-Mar", "Mar-2-2026", "-Mar-2026", "--"})
+        CHECK(read(text) == "none");
+}
+
 TEST_CASE("A day between strokes is read where only one of its numbers can be the month")
 {
     CHECK(read("14/2/2026") == "2026-02-14");
