@@ -82,6 +82,20 @@ void EntryParser::readFront()
     if (i < m_words.count() && looksLikeDay(m_words.folded(i)))
         addNoDay(i);
     readNote(i);
+    askOfClock(i);
+}
+
+/// Asks of the first time of day in a note without a colon, where nothing says how long it took.
+void EntryParser::askOfClock(std::size_t first)
+{
+    for (std::size_t i = first; i < m_words.count() && !m_session.minutes; ++i) {
+        if (!isPartOfClock(i))
+            continue;
+        addProblem("“{0}” may be a time of day or how long it took; write from 8:00 to 10:30, or "
+                   "2h30.",
+                   {m_words.folded(i)});
+        return;
+    }
 }
 
 /// The beginning of a part's name behind a plus sign; anything else there is reported.

@@ -32,7 +32,9 @@ private:
     void readHead();
     void readFront();
     void readNote(std::size_t first);
+    void askOfClock(std::size_t first);
     std::size_t take(std::size_t i);
+    bool isPartOfClock(std::size_t i) const;
     LengthRead lengthAt(std::size_t i) const;
     void askOfCount(std::size_t i, std::size_t count);
     std::size_t takeDuration(std::size_t i);

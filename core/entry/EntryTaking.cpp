@@ -34,10 +34,37 @@ bool hasShortYear(std::string_view word)
            isAllDigits(word.substr(word.size() - 2));
 }
 
+/// The bare hour of "8 to 10:30".
+bool isHour(std::string_view word)
+{
+    return word.size() <= 2 && isAllDigits(word) && word <= (word.size() == 1 ? "9" : "24");
+}
+
 } // namespace
+
+/// Whether "10:30" is one end of a span, or a point in time, that was not read as such: "8 to
+/// 10:30", "8:15 - 10", "primed at 10:30". Ten hours and a half it is not.
+bool EntryParser::isPartOfClock(std::size_t i) const
+{
+    const std::string &word = m_words.folded(i);
+    if (word.find(':') == std::string::npos || !parseClock(word))
+        return false;
+    const auto isUntil = [&](std::size_t at) {
+        return m_words.isDash(at) || words::isOneOf(m_words.folded(at), words::until);
+    };
+    const bool isBehindHour = i > 1 && m_words.isDash(i - 1) && isHour(m_words.folded(i - 2));
+    const bool isNamed = i > 0 && (words::isOneOf(m_words.folded(i - 1), words::point) ||
+                                   words::isOneOf(m_words.folded(i - 1), words::until) ||
+                                   m_words.folded(i - 1) == "@");
+    const bool isBeforeHour =
+        i + 2 < m_words.count() && isUntil(i + 1) && isHour(m_words.folded(i + 2));
+    return isNamed || isBehindHour || isBeforeHour;
+}
 
 LengthRead EntryParser::lengthAt(std::size_t i) const
 {
+    if (isPartOfClock(i))
+        return {};
     // "LA 2h: 30 rivets" is no two hours and a half.
     const auto colon = m_words.colon();
     return readLength(m_words, i, colon && i <= *colon ? *colon + 1 : m_words.count());

@@ -8320,6 +8320,10 @@
         <source>“{0}” is taken for hours and minutes; put a comma behind the hours when the number is a count.</source>
         <translation>„{0}“ gilt als Stunden und Minuten; setzen Sie ein Komma hinter die Stunden, wenn die Zahl eine Anzahl ist.</translation>
     </message>
+    <message>
+        <source>“{0}” may be a time of day or how long it took; write from 8:00 to 10:30, or 2h30.</source>
+        <translation>„{0}“ kann eine Uhrzeit sein oder die Dauer; schreiben Sie von 8:00 bis 10:30 oder 2h30.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

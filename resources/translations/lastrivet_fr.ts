@@ -8320,6 +8320,10 @@
         <source>“{0}” is taken for hours and minutes; put a comma behind the hours when the number is a count.</source>
         <translation>«&#xa0;{0}&#xa0;» est pris pour des heures et des minutes&#xa0;; mettez une virgule derrière les heures si le nombre est une quantité.</translation>
     </message>
+    <message>
+        <source>“{0}” may be a time of day or how long it took; write from 8:00 to 10:30, or 2h30.</source>
+        <translation>«&#xa0;{0}&#xa0;» peut être une heure de la journée ou une durée&#xa0;; écrivez de 8:00 à 10:30, ou 2h30.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

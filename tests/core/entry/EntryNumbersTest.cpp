@@ -81,6 +81,27 @@ TEST_CASE("A number behind hours that may count what follows is asked about")
     }
 }
 
+TEST_CASE("One end of a span of the clock is no length of time, and is asked about")
+{
+    const EntryBench bench;
+    for (const auto *line :
+         {"LA 8 to 10:30 priming", "LA 8 - 10:30 priming", "LA 8:15 - 10 priming",
+          "LA 8:15 bis 10 grundiert", "LA primed at 10:30", "LA percé à 10:30"}) {
+        INFO(line);
+        const auto reading = bench.read(line);
+        REQUIRE(reading.sessions.size() == 1);
+        CHECK_FALSE(reading.sessions.front().minutes.has_value());
+        REQUIRE(reading.problems.size() == 1);
+        CHECK(english(reading.problems.front()).find("may be a time of day") != std::string::npos);
+    }
+    CHECK(bench.one("LA 8:15 - 10:00 priming").minutes == Minutes{105});
+    CHECK(bench.one("LA 2h primed at 10:30").minutes == Minutes{120});
+    CHECK(bench.read("LA 2h primed at 10:30").problems.empty());
+    CHECK(bench.one("LA 1:30 priming").minutes == Minutes{90});
+    CHECK(bench.one("LA primed 1:30").minutes == Minutes{90});
+    CHECK_FALSE(bench.one("9 to 11:30 LA: x").minutes.has_value());
+}
+
 TEST_CASE("A number that begins the note ticks no step")
 {
     const auto reading = EntryBench().read("1h LA done 7: 12-3 cleaned");
