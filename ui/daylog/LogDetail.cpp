@@ -153,21 +153,32 @@ void LogDetail::edit()
     m_form->edit("note");
 }
 
+/// The keys of the list lead here too, and are pressed by whoever types into a list that only
+/// shows.
+bool LogDetail::mayChange()
+{
+    if (!m_session.isReadOnly())
+        return true;
+    m_session.complain(inWords(m_session.project().readOnlyMessage()));
+    return false;
+}
+
 void LogDetail::withdraw()
 {
-    if (!m_entries.empty())
+    if (!m_entries.empty() && mayChange())
         askToWithdraw(m_session, *m_ask, shown());
 }
 
 void LogDetail::split()
 {
-    if (m_entries.size() == 1)
+    if (m_entries.size() == 1 && mayChange())
         askToSplit(m_session, *m_ask, m_entries.front());
 }
 
 void LogDetail::moveElsewhere()
 {
-    askToMove(m_session, *m_ask, m_entries);
+    if (!m_entries.empty() && mayChange())
+        askToMove(m_session, *m_ask, m_entries);
 }
 
 } // namespace lastrivet::ui

@@ -321,6 +321,21 @@ TEST_CASE("A row of the ledger leads to its record, and Space mends it in place"
                                 [](const Check &check) { return check.done_on.has_value(); }) == 1);
 }
 
+TEST_CASE("A ledger that is only read says why nothing is mended in it")
+{
+    test::Workshop workshop;
+    const auto writer = workshop.session();
+    const auto reader = workshop.session();
+    ClosingsPage page(*reader);
+    page.showRecord({RecordType::Closing, workshop.aileronClosing.value()});
+    QString complaint;
+    QObject::connect(reader.get(), &Session::complained, &page,
+                     [&](const QString &words) { complaint = words; });
+    const RecordRef closing{RecordType::Closing, workshop.aileronClosing.value()};
+    Q_EMIT page.view().ledger().mendWanted(Mend::AddPhoto, closing);
+    CHECK(complaint.contains(QStringLiteral("open for writing")));
+}
+
 TEST_CASE("A row of the ledger is mended only where the mouse went down on it, too")
 {
     Opened opened;

@@ -104,6 +104,37 @@ TEST_CASE("Several entries are moved together, and withdrawn together with one r
     CHECK(window.session->records()->work_sessions.size() == 2);
 }
 
+TEST_CASE("Keys of the log ask for nothing while somebody else has the project open")
+{
+    Workshop workshop;
+    const auto writer = workshop.session();
+    const auto reader = workshop.session();
+    REQUIRE(reader->isReadOnly());
+    ui::LogPage page(*reader);
+    page.resize(1100, 680);
+    page.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&page));
+    QStringList complaints;
+    QObject::connect(reader.get(), &ui::Session::complained, &page,
+                     [&](const QString &words) { complaints.append(words); });
+    QListView *entries = nullptr;
+    for (auto *view : page.findChildren<QListView *>()) {
+        if (view->accessibleName() == QStringLiteral("Log entries"))
+            entries = view;
+    }
+    REQUIRE(entries);
+    const Snapshot records = reader->records();
+    page.showRecord({RecordType::WorkSession, records->work_sessions.begin()->id.value()});
+    entries->setFocus();
+    for (const auto key : {Qt::Key_S, Qt::Key_M, Qt::Key_Delete})
+        QTest::keyClick(entries, key);
+    CHECK(complaints.size() == 3);
+    for (const QString &words : complaints)
+        CHECK(words.contains(QStringLiteral("open for writing")));
+    for (const auto *field : page.findChildren<QLineEdit *>())
+        CHECK((field->accessibleName() != QStringLiteral("Pieces") || !field->isVisible()));
+}
+
 TEST_CASE("The log is printed from the page, and the journal says so")
 {
     LogWindow window;
