@@ -144,8 +144,22 @@ void PartTree::buildView()
     connect(m_view->horizontalScrollBar(), &QScrollBar::rangeChanged, this, &PartTree::showName);
 }
 
+/// Those of a part include what is below it, so no number is longer than those at the top.
+void PartTree::widenHours()
+{
+    constexpr int column = PartTreeModel::HoursColumn;
+    const auto *place = std::ranges::find(widths, column, &Width::column);
+    int &width = m_widths[std::size_t(std::distance(std::begin(widths), place))];
+    int widest = width;
+    for (int row = 0; row < m_filtered->rowCount(); ++row)
+        widest = std::max(widest, m_view->sizeHintForIndex(m_filtered->index(row, column)).width());
+    if (widest > width)
+        m_view->setColumnWidth(column, width = widest);
+}
+
 void PartTree::fitColumns()
 {
+    widenHours();
     int name = m_view->viewport()->width();
     for (std::size_t i = 0; i < m_widths.size(); ++i)
         name -= isUsed(widths[i].column) ? m_widths[i] : 0;

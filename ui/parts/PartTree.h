@@ -62,6 +62,7 @@ private:
     /// Names can be told apart; counts that have no room then are left to the chosen part, and a
     /// column without any count is not there.
     void fitColumns();
+    void widenHours();
     /// The name of the current part, however far to the right it begins.
     void showName();
     bool isUsed(int column) const;

@@ -302,6 +302,28 @@ TEST_CASE("A column of the tree in which no part has anything is not there")
     CHECK(window.tree().isColumnHidden(ui::PartTreeModel::PhotosColumn));
 }
 
+TEST_CASE("The hours of years of work are not cut off in the tree")
+{
+    PartsWindow window;
+    window.session->change(QStringLiteral("Years"), [&](Edit &edit) {
+        WorkSession evening;
+        evening.component_id = window.workshop.bay;
+        evening.began = *Moment::parse("2026-03-01");
+        evening.kind = WorkKind::Assembly;
+        evening.minutes = Minutes{1000};
+        for (int count = 0; count < 1500; ++count)
+            edit.put(evening);
+    });
+    QTreeView &tree = window.tree();
+    bool isAnyLong = false;
+    for (int row = 0; row < tree.model()->rowCount(); ++row) {
+        const auto hours = tree.model()->index(row, ui::PartTreeModel::HoursColumn);
+        isAnyLong = isAnyLong || hours.data().toString().size() >= 10;
+        CHECK(tree.columnWidth(hours.column()) >= tree.sizeHintForIndex(hours).width());
+    }
+    CHECK(isAnyLong);
+}
+
 TEST_CASE("The name of a part that lies deep in the tree can be read")
 {
     PartsWindow window;
