@@ -9822,19 +9822,19 @@
     <name>SquawkStory</name>
     <message>
         <source>Accepted as it is %1 by %2: %3</source>
-        <translation>Unverändert angenommen %1 von %2: %3</translation>
+        <translation>Unverändert angenommen am %1 von %2: %3</translation>
     </message>
     <message>
         <source>Fixed %1 by %2: %3</source>
-        <translation>Behoben %1 von %2: %3</translation>
+        <translation>Behoben am %1 von %2: %3</translation>
     </message>
     <message>
         <source>Found %1</source>
-        <translation>Gefunden %1</translation>
+        <translation>Gefunden am %1</translation>
     </message>
     <message>
         <source>Found %1 by %2</source>
-        <translation>Gefunden %1 von %2</translation>
+        <translation>Gefunden am %1 von %2</translation>
     </message>
     <message>
         <source>Open. When it is fixed, this is who looks at it: %1</source>
@@ -9846,7 +9846,7 @@
     </message>
     <message>
         <source>Verified %1 by %2</source>
-        <translation>Nachgeprüft %1 von %2</translation>
+        <translation>Nachgeprüft am %1 von %2</translation>
     </message>
 </context>
 <context>

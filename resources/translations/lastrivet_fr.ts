@@ -1317,7 +1317,7 @@
     <name>HoursView</name>
     <message>
         <source>By kind</source>
-        <translation>Par type</translation>
+        <translation>Par genre</translation>
     </message>
     <message>
         <source>By month</source>
@@ -3394,7 +3394,7 @@
     </message>
     <message>
         <source>{0} is filed on a larger part and may lie inside</source>
-        <translation>{0} est classé sur une pièce plus grande et peut être à l’intérieur</translation>
+        <translation>{0} figure sur une pièce plus grande et peut se trouver à l’intérieur</translation>
     </message>
     <message>
         <source>{0} is for {1} or a higher role to sign, which {2} does not have.</source>
@@ -4818,7 +4818,7 @@
     </message>
     <message>
         <source>Process {0} on {1} has the project open for writing since {2}.</source>
-        <translation>Le processus {0} sur {1} a ouvert le projet en écriture depuis {2}.</translation>
+        <translation>Le processus {0} sur {1} a ouvert le projet en écriture depuis le {2}.</translation>
     </message>
     <message>
         <source>The aeroplane has not been weighed.</source>
@@ -4882,7 +4882,7 @@
     </message>
     <message>
         <source>{3} has the project open for writing since {2} (process {0} on {1}).</source>
-        <translation>{3} a ouvert le projet en écriture depuis {2} (processus {0} sur {1}).</translation>
+        <translation>{3} a ouvert le projet en écriture depuis le {2} (processus {0} sur {1}).</translation>
     </message>
     <message>
         <source>The list has more than {0} cells.</source>
@@ -9822,19 +9822,19 @@
     <name>SquawkStory</name>
     <message>
         <source>Accepted as it is %1 by %2: %3</source>
-        <translation>Acceptée en l’état %1 par %2&#xa0;: %3</translation>
+        <translation>Acceptée en l’état le %1 par %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Fixed %1 by %2: %3</source>
-        <translation>Corrigée %1 par %2&#xa0;: %3</translation>
+        <translation>Corrigée le %1 par %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Found %1</source>
-        <translation>Trouvée %1</translation>
+        <translation>Trouvée le %1</translation>
     </message>
     <message>
         <source>Found %1 by %2</source>
-        <translation>Trouvée %1 par %2</translation>
+        <translation>Trouvée le %1 par %2</translation>
     </message>
     <message>
         <source>Open. When it is fixed, this is who looks at it: %1</source>
@@ -9846,7 +9846,7 @@
     </message>
     <message>
         <source>Verified %1 by %2</source>
-        <translation>Vérifiée %1 par %2</translation>
+        <translation>Vérifiée le %1 par %2</translation>
     </message>
 </context>
 <context>
@@ -16503,7 +16503,7 @@
     </message>
     <message>
         <source>Mark as complete</source>
-        <translation>Marquer comme complète</translation>
+        <translation>Marquer comme achevée</translation>
     </message>
     <message>
         <source>Mark as cancelled</source>
@@ -18065,7 +18065,7 @@
     </message>
     <message>
         <source>Mark as complete</source>
-        <translation>Marquer comme complète</translation>
+        <translation>Marquer comme achevée</translation>
     </message>
     <message>
         <source>Mark as cancelled</source>
@@ -20666,7 +20666,7 @@
     </message>
     <message>
         <source>on papers</source>
-        <translation>sur papier</translation>
+        <translation>sur les papiers</translation>
     </message>
     <message>
         <source>Soon out of reach (%1)</source>
