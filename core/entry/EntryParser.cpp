@@ -271,6 +271,9 @@ void EntryParser::readNote(std::size_t first)
         i += std::max<std::size_t>(taken, 1);
     }
     keep(m_words.count());
+    // In "riveted, done 12-3" the comma led to what is no part of the note.
+    if (kept > first && kept == m_words.count() && note.ends_with(','))
+        note.pop_back();
     m_session.note = note;
 }
 

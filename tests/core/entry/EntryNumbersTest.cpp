@@ -110,6 +110,15 @@ TEST_CASE("A number that begins the note ticks no step")
     CHECK(reading.sessions.front().note == "12-3 cleaned");
 }
 
+TEST_CASE("A comma before the steps that are done does not stay at the end of the note")
+{
+    const EntryBench bench;
+    CHECK(bench.one("1h LA: riveted, done 7").note == "riveted");
+    CHECK(bench.one("1h LA : rivetée, fait 7").note == "rivetée");
+    CHECK(bench.one("1h LA: riveted, done 7 cleaned").note == "riveted, cleaned");
+    CHECK(bench.one("1h LA: riveted,").note == "riveted,");
+}
+
 TEST_CASE(
     "Behind hours the hour of a clock is no minutes, nor is the day of a month behind a clock")
 {
