@@ -30,10 +30,8 @@
 #include <QPointer>
 #include <QPushButton>
 #include <QRegularExpression>
-#include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
-#include <QStyle>
 
 #include <algorithm>
 
@@ -42,7 +40,6 @@ namespace lastrivet::ui {
 namespace {
 
 constexpr int minuteMilliseconds = 60000;
-const auto placeKey = QStringLiteral("window");
 
 /// Everything that can be done where the person is: the actions, and the buttons of the page.
 std::vector<Finder::Command> commandsNow(const std::vector<QAction *> &actions, const Page &page)
@@ -134,20 +131,6 @@ MainWindow::~MainWindow()
     delete m_view;
 }
 
-void MainWindow::restorePlace()
-{
-    resize(1280, 800);
-    restoreGeometry(m_surroundings.settings.value(placeKey).toByteArray());
-    if (windowState() & (Qt::WindowMaximized | Qt::WindowFullScreen))
-        return;
-    // The window must fit on the screen: complaints are shown at its foot. The real width of its
-    // frame is known only once it is shown, so the style's is taken.
-    const int frame = style()->pixelMetric(QStyle::PM_MdiSubWindowFrameWidth, nullptr, this);
-    const int title = style()->pixelMetric(QStyle::PM_TitleBarHeight, nullptr, this);
-    const QSize room = screen()->availableGeometry().size();
-    resize(size().boundedTo(room - QSize(2 * frame, title + 2 * frame)));
-}
-
 void MainWindow::closeEvent(QCloseEvent *event)
 {
     if (!mayLeave()) {
@@ -156,7 +139,7 @@ void MainWindow::closeEvent(QCloseEvent *event)
     }
     closeProject();
     // After the bench is closed: its full screen is not the geometry to come back to.
-    m_surroundings.settings.setValue(placeKey, saveGeometry());
+    keepPlace();
     event->accept();
 }
 

@@ -144,6 +144,7 @@ private:
     void leaveBench();
     /// The actions of the menus, and those of the page that is shown.
     std::vector<QAction *> actions() const;
+    void keepPlace();
     void restorePlace();
     void showPreferences();
 

@@ -40,6 +40,17 @@ TEST_CASE("The window is not larger than its screen, also where it was when it w
     CHECK(again.height() < room.height());
 }
 
+TEST_CASE("A window that was closed farther off than this screen reaches is moved onto it")
+{
+    Opened opened;
+    const QRect room = opened.window.screen()->availableGeometry();
+    opened.window.setGeometry(room.right() - 300, room.bottom() - 250, 600, 500);
+    opened.settings.setValue(QStringLiteral("window"), opened.window.saveGeometry());
+    const MainWindow again{
+        {opened.settings, opened.workshop.executor, test::theme(), opened.workshop.clock}};
+    CHECK(room.contains(again.geometry()));
+}
+
 TEST_CASE("Undo takes back what was changed last, also while the keyboard is in an empty line")
 {
     Opened opened;
