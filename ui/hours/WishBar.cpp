@@ -42,8 +42,10 @@ WishBar::WishBar(Session &session, QWidget *parent)
     auto *outLabel = new QLabel(tr("Leave out:"), this);
     m_line->setPlaceholderText(tr("a part, painting for one"));
     m_line->setAccessibleName(tr("Leave a part out of the forecast"));
-    m_line->setFixedWidth(lineWidth);
     m_line->ensurePolished();
+    // Its own words fit in every language, with room for the frame and the cursor.
+    m_line->setFixedWidth(std::max(
+        lineWidth, m_line->fontMetrics().horizontalAdvance(m_line->placeholderText()) + 32));
     // Their words stand at the middle of what they are about.
     for (QLabel *label : {hoursLabel, outLabel})
         label->setMinimumHeight(m_line->sizeHint().height());
