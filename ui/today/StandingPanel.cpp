@@ -31,7 +31,8 @@ StandingPanel::StandingPanel(const Theme &theme, QWidget *parent)
     m_lines->setHorizontalSpacing(10);
     m_lines->setVerticalSpacing(4);
     m_lines->setColumnStretch(3, 1);
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    // No fixed height: that would be the one of lines that are not wrapped.
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
 }
 
 void StandingPanel::show(const today::Tally &tally)

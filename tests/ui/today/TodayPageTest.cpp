@@ -8,6 +8,7 @@
 #include "tests/support/ReferenceLoad.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/bench/BenchView.h"
+#include "ui/today/StandingPanel.h"
 #include "ui/today/TodayActs.h"
 #include "ui/widgets/AirframePicture.h"
 #include "ui/widgets/Marks.h"
@@ -23,6 +24,7 @@
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QVBoxLayout>
 
 #include <catch2/catch.hpp>
 
@@ -51,6 +53,34 @@ RowListView *list(const QWidget &page, const QString &name)
 }
 
 } // namespace
+
+TEST_CASE("What the hatchings mean is not cut off where its lines are wrapped")
+{
+    QWidget column;
+    auto *layout = new QVBoxLayout(&column);
+    auto *panel = new StandingPanel(test::theme(), &column);
+    layout->addWidget(panel);
+    layout->addStretch(1);
+    panel->show({.must_stay_open = 9,
+                 .wait_for_signature = 5,
+                 .clear = 1,
+                 .not_begun = 1,
+                 .closed = 1,
+                 .closed_early = 1,
+                 .wait_for_own = 2});
+    column.resize(200, 700);
+    column.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&column));
+    int wrapped = 0;
+    for (const QLabel *label : panel->findChildren<QLabel *>()) {
+        if (!label->wordWrap())
+            continue;
+        INFO(label->text().toStdString());
+        CHECK(label->height() >= label->heightForWidth(label->width()));
+        wrapped += label->height() > 2 * label->fontMetrics().height() - 4 ? 1 : 0;
+    }
+    CHECK(wrapped > 2);
+}
 
 TEST_CASE("The first page counts what must stay open and leaves out what is not begun")
 {
