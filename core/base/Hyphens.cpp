@@ -24,8 +24,10 @@ std::string withPlainHyphens(std::string_view text)
         for (auto at = plain.find(hyphen, 1); at != std::string::npos;
              at = plain.find(hyphen, at + 1)) {
             const std::size_t behind = at + hyphen.size();
-            if (isInWord(plain[at - 1]) && behind < plain.size() && isInWord(plain[behind]))
-                plain.replace(at, hyphen.size(), "-");
+            if (!isInWord(plain[at - 1]) || behind >= plain.size() || !isInWord(plain[behind]))
+                continue;
+            plain[at] = '-';
+            plain.erase(at + 1, hyphen.size() - 1);
         }
     }
     return plain;

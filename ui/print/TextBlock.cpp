@@ -83,7 +83,8 @@ TextBlock::TextBlock(const QString &text, Size size, double width, bool isBold,
     m_layout->beginLayout();
     for (QTextLine line = m_layout->createLine(); line.isValid(); line = m_layout->createLine()) {
         line.setLineWidth(std::max(width, 1.0));
-        if (!alignment.testFlag(Qt::AlignRight))
+        // Other lines stand by their width.
+        if (!(alignment & (Qt::AlignRight | Qt::AlignHCenter)))
             keepCodeWhole(line, laid);
         const double leading = (m_lineHeight - line.height()) / 2;
         line.setPosition(QPointF(0, (m_layout->lineCount() - 1) * m_lineHeight + leading));
