@@ -188,8 +188,12 @@ void addEffects(WeightReport &report, const Records &records)
 {
     for (const auto &effect : balance::weightEffects(records, *report.as_of)) {
         const auto &deviation = *records.find(Id<Deviation>{effect.record.id});
-        WeightReport::Effect line{
-            deviation.title, {}, {}, deviation.built_on, weighedWith(report, deviation.built_on)};
+        WeightReport::Effect line{deviation.title,
+                                  {},
+                                  {},
+                                  deviation.built_on,
+                                  weighedWith(report, deviation.built_on),
+                                  RecordType::Deviation};
         if (effect.weight_unit)
             line.weight = converted(effect.weight, *effect.weight_unit, report.units.weight);
         if (effect.arm && effect.arm_unit)
@@ -201,8 +205,12 @@ void addEffects(WeightReport &report, const Records &records)
             weighedWith(report, bulletin.complied_on) != WeightReport::Weighed::NotIn ||
             after(*bulletin.complied_on, *report.as_of))
             continue;
-        report.effects.push_back(
-            {bulletin.title, {}, {}, bulletin.complied_on, WeightReport::Weighed::NotIn});
+        report.effects.push_back({bulletin.title,
+                                  {},
+                                  {},
+                                  bulletin.complied_on,
+                                  WeightReport::Weighed::NotIn,
+                                  RecordType::Bulletin});
     }
 }
 
@@ -216,6 +224,13 @@ std::size_t WeightReport::casesOutside() const
 std::size_t WeightReport::extremesOutside() const
 {
     return std::size_t(forward_is_within == false) + std::size_t(aft_is_within == false);
+}
+
+std::size_t WeightReport::builtSinceWeighing() const
+{
+    return std::size_t(std::ranges::count_if(effects, [](const Effect &effect) {
+        return effect.type == RecordType::Deviation && effect.weighed == Weighed::NotIn;
+    }));
 }
 
 WeightReport weightReport(const Records &records, const Profile &profile, Moment asOf)

@@ -60,6 +60,7 @@ struct WeightReport {
         std::optional<double> arm;
         std::optional<Moment> when;
         Weighed weighed = Weighed::NotYet;
+        RecordType type = RecordType::Deviation;
     };
     /// The limits in the report's units.
     struct Limits {
@@ -97,6 +98,8 @@ struct WeightReport {
     std::size_t casesOutside() const;
     /// Of the farthest forward and the farthest aft those that lie outside the limits: 0 to 2.
     std::size_t extremesOutside() const;
+    /// Deviations that change the weight and were built after the weighing.
+    std::size_t builtSinceWeighing() const;
 };
 
 /// In the units of the latest weighing; without one in those that the project's person reads.

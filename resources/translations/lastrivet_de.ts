@@ -8324,6 +8324,10 @@
         <source>“{0}” may be a time of day or how long it took; write from 8:00 to 10:30, or 2h30.</source>
         <translation>„{0}“ kann eine Uhrzeit sein oder die Dauer; schreiben Sie von 8:00 bis 10:30 oder 2h30.</translation>
     </message>
+    <message>
+        <source>Deviations that change the weight, built since the weighing and not in it: {0}.</source>
+        <translation>Abweichungen, die die Masse ändern, seit der Wägung gebaut und nicht in ihr enthalten: {0}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -8324,6 +8324,10 @@
         <source>“{0}” may be a time of day or how long it took; write from 8:00 to 10:30, or 2h30.</source>
         <translation>«&#xa0;{0}&#xa0;» peut être une heure de la journée ou une durée&#xa0;; écrivez de 8:00 à 10:30, ou 2h30.</translation>
     </message>
+    <message>
+        <source>Deviations that change the weight, built since the weighing and not in it: {0}.</source>
+        <translation>Écarts qui changent la masse, construits depuis la pesée et absents de celle-ci&#xa0;: {0}.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -51,6 +51,8 @@ QStringList notWithinWeight(const Wording &words, const packet::WeightReport &re
            counted(words,
                    {{report.casesOutside(), "Loadings outside the limits: {0}."},
                     {report.extremesOutside(), "Extremes of loading outside the limits: {0}."},
+                    {report.builtSinceWeighing(), "Deviations that change the weight, built since "
+                                                  "the weighing and not in it: {0}."},
                     {report.not_in_sum.size(), "Equipment fitted or removed since the weighing, "
                                                "without weight or arm: {0}."}});
 }

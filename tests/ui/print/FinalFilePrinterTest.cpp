@@ -169,7 +169,19 @@ TEST_CASE("The first page of the file says what stands against weight and balanc
     radio.name = "Radio";
     radio.fitted_on = WingProject::at("2026-02-05");
     project.records.equipment.put(radio);
-    const QString then = firstPage();
+    Deviation moved;
+    moved.id = Id<Deviation>{902};
+    moved.title = "Battery one bay aft";
+    moved.built_on = WingProject::at("2026-01-04");
+    moved.weight_change = 0.0;
+    moved.weight_unit = WeightUnit::Kilograms;
+    project.records.deviations.put(moved);
+    CHECK_FALSE(firstPage().contains(QLatin1String("Deviations that change the weight")));
+    moved.built_on = WingProject::at("2026-01-06");
+    project.records.deviations.put(moved);
+    const QString then = firstPage().simplified();
+    CHECK(then.contains(QLatin1String("Deviations that change the weight, built since the weighing "
+                                      "and not in it: 1.")));
     CHECK_FALSE(then.contains(QLatin1String("has not been weighed")));
     CHECK(then.contains(QLatin1String("Loadings outside the limits: 1.")));
     CHECK(then.contains(QLatin1String("Extremes of loading outside the limits: 2.")));
