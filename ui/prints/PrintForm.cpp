@@ -17,6 +17,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -261,6 +262,16 @@ PrintWish PrintForm::wish() const
     wish.onlyWithShelf = m_onlyWithShelf->isChecked();
     wish.sheets = m_sheets->value();
     return wish;
+}
+
+/// Enter in the line of the file prints, as it saves in a dialog of files.
+void PrintForm::keyPressEvent(QKeyEvent *event)
+{
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && window()->focusWidget() == m_file)
+        tryToPerform();
+    else
+        ActForm::keyPressEvent(event);
 }
 
 bool PrintForm::perform()

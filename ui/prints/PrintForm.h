@@ -29,6 +29,7 @@ public:
 
 protected:
     bool perform() override;
+    void keyPressEvent(QKeyEvent *event) override;
 
 private:
     void addFields();

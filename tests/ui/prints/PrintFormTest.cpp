@@ -186,6 +186,19 @@ TEST_CASE("A file that is there is replaced only when asked twice")
     CHECK(beginningOf(file).startsWith("%PDF"));
 }
 
+TEST_CASE("Enter in the line of the file prints, as it saves in a dialog of files")
+{
+    Desk desk;
+    desk.form().open(desk.window.view()->session(), PrintKind::WeekForm);
+    const QString file = desk.file("week.pdf");
+    desk.fileLine().setFocus();
+    desk.fileLine().selectAll();
+    QTest::keyClicks(&desk.fileLine(), file);
+    QTest::keyClick(&desk.fileLine(), Qt::Key_Return);
+    CHECK_FALSE(desk.form().isVisible());
+    CHECK(beginningOf(file).startsWith("%PDF"));
+}
+
 TEST_CASE("A paper speaks the language that was chosen for it")
 {
     Desk desk;
