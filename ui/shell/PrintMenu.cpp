@@ -6,11 +6,48 @@
 #include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
 
+#include <QAction>
 #include <QMenu>
 #include <QMenuBar>
+#include <QString>
 
 // The Print menu; each document opens the one form with that document chosen.
 namespace lastrivet::ui {
+
+namespace {
+
+/// Where the letter stands that is to choose a line: the first of a word that no other line has,
+/// else any; -1 where all are taken.
+qsizetype letterIn(const QString &words, const QString &taken)
+{
+    qsizetype inside = -1;
+    for (qsizetype at = 0; at < words.size(); ++at) {
+        const QChar letter = words[at].toLower();
+        if (letter < QLatin1Char('a') || letter > QLatin1Char('z') || taken.contains(letter))
+            continue;
+        if (at == 0 || !words[at - 1].isLetter())
+            return at;
+        if (inside < 0)
+            inside = at;
+    }
+    return inside;
+}
+
+/// A letter for each line, in whichever language they are: the keyboard need not go down to it.
+void giveLetters(const QMenu &menu)
+{
+    QString taken;
+    for (QAction *line : menu.actions()) {
+        QString words = line->text();
+        const qsizetype at = letterIn(words, taken);
+        if (at < 0)
+            continue;
+        taken += words[at].toLower();
+        line->setText(words.insert(at, QLatin1Char('&')));
+    }
+}
+
+} // namespace
 
 void MainWindow::buildPrintMenu()
 {
@@ -32,6 +69,7 @@ void MainWindow::buildPrintMenu()
         if (index == 0)
             m_print = paper;
     }
+    giveLetters(menu);
 }
 
 void MainWindow::startPacket()

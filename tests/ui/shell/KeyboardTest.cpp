@@ -23,8 +23,11 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QKeySequence>
 #include <QLineEdit>
 #include <QListView>
+#include <QMenu>
+#include <QMenuBar>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -280,6 +283,28 @@ TEST_CASE("The finder says in which part each of two of one name lies")
     QStringList wanted{nameOf(opened.workshop.wing), nameOf(opened.workshop.rudder)};
     wanted.sort();
     CHECK(around == wanted);
+}
+
+TEST_CASE("Each paper in the menu of papers has a letter of its own")
+{
+    Opened opened;
+    const QMenu *papers = nullptr;
+    for (const QAction *menu : opened.window.menuBar()->actions()) {
+        if (menu->text() == QLatin1String("&Print"))
+            papers = menu->menu();
+    }
+    REQUIRE(papers);
+    QStringList letters;
+    for (const QAction *paper : papers->actions()) {
+        if (paper->isSeparator())
+            continue;
+        INFO(paper->text().toStdString());
+        const QString letter = QKeySequence::mnemonic(paper->text()).toString();
+        CHECK_FALSE(letter.isEmpty());
+        CHECK_FALSE(letters.contains(letter));
+        letters << letter;
+    }
+    CHECK(letters.size() > 10);
 }
 
 TEST_CASE("The menu of papers begins the builder's log on its page, and the packet of a closing")
