@@ -47,6 +47,23 @@ FieldAccount accountOf(const Records &records, const JournalChange &record,
     return account;
 }
 
+/// As much of a record as a name is made of.
+void take(const Field &field, void *record, const std::optional<std::string> &json)
+{
+    const bool isInName = field.type == FieldType::Text || field.type == FieldType::Moment ||
+                          field.type == FieldType::Enum;
+    const Value value = isInName ? valueOf({}, &field, json) : Value{};
+    if (value.isNothing())
+        return;
+    const Content &content = value.parts.front().content;
+    if (const auto *text = std::get_if<std::string>(&content))
+        field.assign(record, std::string_view(*text));
+    else if (const auto *word = std::get_if<VocabularyWord>(&content))
+        field.assign(record, std::string_view(word->word));
+    else if (const auto *moment = std::get_if<Moment>(&content))
+        field.assign(record, *moment);
+}
+
 /// Whether a field of the record leads to one of the parts.
 bool isOn(const RecordDescription &description, const void *record,
           const std::set<std::int64_t> &parts)
@@ -86,13 +103,33 @@ std::set<std::int64_t> branchOf(const Records &records, Id<Component> part)
 
 } // namespace
 
+Message nameOf(const Records &records, const JournalChange &change)
+{
+    const auto &[type, id] = change.record;
+    // Only these two tell all of a record.
+    const bool isWhole = change.kind == RowChange::Insert || change.kind == RowChange::Delete;
+    if (!isWhole || records.find(type, id))
+        return spoken(records, change.record);
+    const auto &description = describe(type);
+    const auto record = description.make();
+    description.find("id")->assign(record.get(), id);
+    for (const FieldChange &each : change.fields) {
+        const Field *field = description.find(each.name);
+        if (field && !field->isCollection())
+            take(*field, record.get(), change.kind == RowChange::Insert ? each.to : each.from);
+    }
+    Records alone;
+    alone.put(type, record.get());
+    return spoken(alone, change.record);
+}
+
 std::vector<RecordAccount> accountOf(const Records &records,
                                      const std::vector<JournalChange> &changes)
 {
     std::vector<RecordAccount> accounts;
     for (const JournalChange &change : changes) {
         RecordAccount account{change.record,
-                              spoken(records, change.record),
+                              nameOf(records, change),
                               records.find(change.record.type, change.record.id) != nullptr,
                               change.kind,
                               {}};

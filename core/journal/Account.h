@@ -30,6 +30,10 @@ struct RecordAccount {
     std::vector<FieldAccount> fields;
 };
 
+/// What people call the record that was changed: by the name that it has now, or, when it was taken
+/// back since, by what it was written down or taken back with.
+Message nameOf(const Records &records, const JournalChange &change);
+
 /// What a journal row changed, record by record, with the names that records have now.
 std::vector<RecordAccount> accountOf(const Records &records,
                                      const std::vector<JournalChange> &changes);

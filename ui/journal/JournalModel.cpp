@@ -4,8 +4,8 @@
 
 #include "core/base/Clock.h"
 #include "core/base/Error.h"
+#include "core/journal/Account.h"
 #include "core/project/JournalMarks.h"
-#include "core/records/Designation.h"
 #include "ui/convert/QtText.h"
 #include "ui/journal/ScreenWording.h"
 #include "ui/print/JournalWords.h"
@@ -170,7 +170,7 @@ QString JournalModel::namesOf(const std::vector<JournalChange> &changes) const
 {
     QStringList names;
     for (std::size_t i = 0; i < std::min(changes.size(), recordsNamed); ++i)
-        names << m_words.text(spoken(*m_session.records(), changes[i].record));
+        names << m_words.text(journal::nameOf(*m_session.records(), changes[i]));
     const QString named = names.join(QStringLiteral(", "));
     const int more = int(changes.size()) - int(names.size());
     return more > 0 ? tr("%1 and %n more", nullptr, more).arg(named) : named;

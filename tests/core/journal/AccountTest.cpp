@@ -108,6 +108,34 @@ TEST_CASE("A change tells what was there before, and a record that was taken bac
     CHECK_FALSE(takenBack[0].is_there);
 }
 
+TEST_CASE("A record that was taken back is called by what it was written down with")
+{
+    Wing wing;
+    const auto hours = wing.project->journal().back().seq;
+    const auto nameIn = [&](std::int64_t seq) {
+        const auto account = accountOf(*wing.project->records(), wing.project->changesOf(seq));
+        REQUIRE(account.size() == 1);
+        return english(account[0].name);
+    };
+    const std::string day = wing.project->today().text();
+    CHECK(nameIn(hours) == "log entry of " + day);
+    CHECK(nameIn(hours - 1) == "part “Rib”");
+    REQUIRE(wing.project->undo());
+    REQUIRE(wing.project->undo());
+    const auto newest = wing.project->journal().back().seq;
+    CHECK(nameIn(hours) == "log entry of " + day);
+    CHECK(nameIn(hours - 1) == "part “Rib”");
+    CHECK(nameIn(newest - 1) == "log entry of " + day);
+    CHECK(nameIn(newest) == "part “Rib”");
+    wing.project.change("Here", [](Edit &edit) {
+        CertificateDocument paper;
+        paper.key = "bill_of_sale";
+        edit.put(paper);
+    });
+    REQUIRE(wing.project->undo());
+    CHECK(nameIn(wing.project->journal().back().seq) == "certificate document “bill of sale”");
+}
+
 TEST_CASE("An amount is in the currency that its record had before the change and after it")
 {
     test::TestProject project;
