@@ -15,6 +15,8 @@ namespace {
 
 constexpr int mark = 16;
 constexpr int margin = 6;
+/// The lines of one row stand closer to each other than to those of the next.
+constexpr int betweenRows = 8;
 
 } // namespace
 
@@ -55,6 +57,8 @@ QSize MarkedCell::sizeHint(const QStyleOptionViewItem &option, const QModelIndex
     initStyleOption(&cell, index);
     if (isFigure(cell) || !cell.icon.isNull())
         size.rwidth() += margin;
+    if (option.features & QStyleOptionViewItem::WrapText)
+        size.rheight() += betweenRows;
     return size;
 }
 

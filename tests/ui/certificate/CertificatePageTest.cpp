@@ -20,6 +20,8 @@
 #include <QImage>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QStyleOptionViewItem>
+#include <QStyledItemDelegate>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -241,6 +243,15 @@ TEST_CASE("What a paper says otherwise than the project is counted, marked and l
         table.fontMetrics().horizontalAdvance(table.model()->index(1, 0).data().toString()) /
         table.columnWidth(0);
     CHECK(table.rowHeight(1) > lines * table.fontMetrics().height());
+    // The lines of two papers do not run into each other.
+    QStyleOptionViewItem narrow;
+    narrow.initFrom(&table);
+    narrow.widget = &table;
+    narrow.rect = QRect(0, 0, 60, 400);
+    narrow.features |= QStyleOptionViewItem::WrapText;
+    const QModelIndex name = table.model()->index(1, 0);
+    CHECK(table.itemDelegate()->sizeHint(narrow, name).height() >
+          QStyledItemDelegate().sizeHint(narrow, name).height() + 4);
     Q_EMIT table.activated(table.model()->index(1, 0));
     CHECK(window.page().papers().isVisible());
     // The facts are mended where they are compared.
