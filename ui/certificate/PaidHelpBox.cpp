@@ -44,6 +44,9 @@ void PaidHelpBox::build()
         box->setButtonSymbols(QAbstractSpinBox::NoButtons);
         box->setFixedWidth(56);
         connect(box, &NumberBox::valueChanged, this, &PaidHelpBox::ask);
+        // What cannot stand there changes no value, and the answer would be to the one before.
+        connect(box->findChild<QLineEdit *>(), &QLineEdit::textEdited, this, &PaidHelpBox::ask);
+        connect(box, &NumberBox::editingFinished, this, &PaidHelpBox::ask);
         connect(box, &NumberBox::refused, &m_session,
                 qOverload<const QString &>(&Session::complain));
     }
@@ -126,10 +129,14 @@ void PaidHelpBox::ask()
     const CreditTask *task = records->findLive(m_task);
     if (!task)
         return;
-    const bool isAsked = m_assembly->value() + m_fabrication->value() > 0;
+    const bool mayStand = m_assembly->hasAcceptableInput() && m_fabrication->hasAcceptableInput();
+    const bool isAsked = mayStand && m_assembly->value() + m_fabrication->value() > 0;
     m_take->setVisible(isAsked);
     m_take->setEnabled(!m_session.isReadOnly());
-    m_answer->setText(isAsked ? outlook(*task) : room());
+    if (mayStand)
+        m_answer->setText(isAsked ? outlook(*task) : room());
+    else
+        m_answer->clear();
     m_answer->setVisible(!m_answer->text().isEmpty());
 }
 

@@ -209,6 +209,30 @@ TEST_CASE("Paid help is asked about before the work, and nothing is changed by a
     CHECK(help.answer().isEmpty());
 }
 
+TEST_CASE("More paid help than there is of the task is not answered with what was asked before",
+          "[certificate]")
+{
+    Window window;
+    window.add({0, 0, 4, 6});
+    window.table().selectRow(0);
+    auto &help = window.portion().panel().paidHelp();
+    QSpinBox *assembly = nullptr;
+    for (auto *box : help.findChildren<QSpinBox *>()) {
+        if (box->accessibleName() == QStringLiteral("Tenths of the assembly"))
+            assembly = box;
+    }
+    REQUIRE(assembly);
+    const auto isAnswered = [&](const QString &typed) {
+        assembly->selectAll();
+        QTest::keyClicks(assembly, typed);
+        return help.answer().contains(QStringLiteral("By these figures"));
+    };
+    CHECK(isAnswered(QStringLiteral("3")));
+    CHECK_FALSE(isAnswered(QStringLiteral("9")));
+    CHECK_FALSE(button(window.portion(), QStringLiteral("It will be so: keep these tenths")));
+    CHECK(isAnswered(QStringLiteral("3")));
+}
+
 TEST_CASE("Tenths that are kept as paid for are taken from the builder once", "[certificate]")
 {
     Window window;
