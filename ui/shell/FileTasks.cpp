@@ -15,11 +15,14 @@
 #include "ui/convert/NumberText.h"
 #include "ui/convert/QtText.h"
 #include "ui/convert/RefusalText.h"
+#include "ui/convert/UsualFolders.h"
+#include "ui/prints/PrintTask.h"
 #include "ui/shell/FindingsDialog.h"
 #include "ui/shell/Session.h"
 
 #include <QCoreApplication>
 #include <QCursor>
+#include <QDir>
 #include <QFileInfo>
 #include <QGuiApplication>
 #include <QStringList>
@@ -173,6 +176,15 @@ void importInto(Session &session, const QString &file)
         session.complain(tr("Nothing was imported. %1").arg(inWords(fault.message())));
     }
     QGuiApplication::restoreOverrideCursor();
+}
+
+QString exportName(const Session &session)
+{
+    QString name = toQt(session.records()->project.name);
+    // What stands behind a point would give way to the ending of the kind that is chosen.
+    name.replace(QLatin1Char('.'), QLatin1Char(' '));
+    const QString file = printFileName(name.simplified(), session.today().text(), QString());
+    return QDir(documentsFolder()).filePath(file.trimmed());
 }
 
 void exportTo(Session &session, const QString &file)

@@ -15,6 +15,8 @@ namespace tasks {
 
 /// Brings in the records of an interchange file, all of them or none.
 void importInto(Session &session, const QString &file);
+/// Where an export usually goes, by the project's name and the day; its kind says the ending.
+QString exportName(const Session &session);
 /// Writes all records to an interchange file.
 void exportTo(Session &session, const QString &file);
 /// Looks the whole project over on a worker, and says what was found; faults are listed over

@@ -315,7 +315,8 @@ void MainWindow::exportFile()
     const QString records = tr("Records (*.json)");
     const QString everything = tr("The whole project with its files (*.zip)");
     const QString file =
-        askForNewFile(this, tr("Export records"), {}, records + QStringLiteral(";;") + everything);
+        askForNewFile(this, tr("Export records"), tasks::exportName(m_view->session()),
+                      records + QStringLiteral(";;") + everything);
     if (!file.isEmpty())
         tasks::exportTo(m_view->session(), file);
 }

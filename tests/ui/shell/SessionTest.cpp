@@ -8,12 +8,14 @@
 #include "tests/ui/support/WaitingExecutor.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
+#include "ui/convert/UsualFolders.h"
 #include "ui/daylog/TimerBar.h"
 #include "ui/shell/FileTasks.h"
 #include "ui/shell/FindingsDialog.h"
 #include "ui/shell/Progress.h"
 #include "ui/today/TodayActs.h"
 
+#include <QDir>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QWidget>
@@ -193,6 +195,19 @@ TEST_CASE("Files that nothing on record can be compared with are not said to be 
     tasks::verify(*session, &window);
     CHECK(said.contains(rest));
     CHECK(said.contains(QStringLiteral("no SHA-256 on record")));
+}
+
+TEST_CASE("An export is proposed by the project's name and the day, for the ending of any kind")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    session->change(QStringLiteral("Named"), [](Edit &edit) {
+        ProjectFacts facts = edit.records().project;
+        facts.name = "Marshlark No. 4/7";
+        edit.put(facts);
+    });
+    const QString name = QStringLiteral("Marshlark No 4-7 ") + toQt(session->today().text());
+    CHECK(tasks::exportName(*session) == QDir(documentsFolder()).filePath(name));
 }
 
 TEST_CASE("Where a document to import is wrong is said as people count the records in it")
