@@ -50,6 +50,28 @@ double widthOfWord(const Table &table, const QString &word, bool isBold)
     return TextBlock(word, table.size, unbroken, isBold).naturalWidth() + rounding;
 }
 
+/// Blanks in front of a name indent all of its lines: its place in a tree is seen by them.
+qsizetype blanksBefore(const QString &text)
+{
+    qsizetype blanks = 0;
+    while (blanks < text.size() && text[blanks] == QChar::Nbsp)
+        ++blanks;
+    return blanks;
+}
+
+/// However deep it lies, a name keeps half of its column.
+double widthOfBlanks(const Table &table, const Table::Cell &cell, double column)
+{
+    const qsizetype blanks = blanksBefore(cell.text);
+    if (blanks == 0)
+        return 0;
+    // At the end of a line blanks may have no width.
+    const QString letter = QStringLiteral("x");
+    const double width = widthOfWord(table, cell.text.left(blanks) + letter, cell.is_bold) -
+                         widthOfWord(table, letter, cell.is_bold);
+    return std::min(width, column / 2);
+}
+
 /// As wide as the longest word of its head, which is not to be cut in two.
 double widthOfHead(const Table &table, const Table::Column &column)
 {
@@ -181,9 +203,10 @@ LaidRow::LaidRow(const Table &table, const Table::Row &row, const std::vector<Sh
             if (column.index >= row.cells.size())
                 continue;
             const Table::Cell &cell = row.cells[column.index];
-            const double indent = markWidth(table, cell);
+            const double indent = markWidth(table, cell) + widthOfBlanks(table, cell, column.width);
             const bool isRight = table.columns[column.index].is_right_aligned;
-            TextBlock text(cell.text, table.size, column.width - indent, cell.is_bold,
+            TextBlock text(cell.text.mid(blanksBefore(cell.text)), table.size,
+                           column.width - indent, cell.is_bold,
                            isRight ? Qt::AlignRight : Qt::AlignLeft);
             const double markLeft =
                 column.left + (isRight ? column.width - indent - text.naturalWidth() : 0);

@@ -40,6 +40,17 @@ TEST_CASE("A narrow column is as wide as the longest word in it")
     CHECK(columns.back().left + columns.back().width == Approx(width));
 }
 
+TEST_CASE("A name in a tree is indented in all of its lines")
+{
+    Table table;
+    table.columns = {{QStringLiteral("Part"), 1}};
+    const QString deep = inTree(QStringLiteral("Rib ").repeated(60), 12);
+    table.rows.push_back({{{deep}}});
+    const auto columns = shownColumns(table, 0, width);
+    const LaidRow row(table, table.rows[0], columns, QRectF(0, 0, width, points(500)));
+    CHECK(row.lineCount() > TextBlock(deep, table.size, columns[0].width).lineCount());
+}
+
 TEST_CASE("No column is made wide for a name of a file")
 {
     const auto wide = shownColumns(tableWith(QStringLiteral("Bau"), QStringLiteral("am Holm"),
