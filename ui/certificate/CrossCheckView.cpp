@@ -5,7 +5,6 @@
 #include "ui/certificate/CrossCheckModel.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
-#include "ui/widgets/Density.h"
 #include "ui/widgets/Layouts.h"
 #include "ui/widgets/PlainTable.h"
 #include "ui/widgets/RecordForm.h"
@@ -14,7 +13,6 @@
 #include "ui/widgets/Section.h"
 
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -126,10 +124,7 @@ QWidget *CrossCheckView::buildChecks()
     m_table->setModel(m_model);
     m_table->setWideColumn(0);
     // What papers say is read whole; their own names go over several lines.
-    m_table->setWordWrap(true);
-    m_table->verticalHeader()->setMinimumSectionSize(ui::rowHeight());
-    connect(m_table->horizontalHeader(), &QHeaderView::sectionResized, m_table,
-            &QTableView::resizeRowsToContents, Qt::QueuedConnection);
+    m_table->wrapLines();
     m_table->setMinimumHeight(leastTable);
     auto *layout = new QVBoxLayout(place);
     layout->setContentsMargins(0, 0, 12, 0);
@@ -149,7 +144,6 @@ void CrossCheckView::fill()
 {
     m_model->refresh();
     m_table->fitColumns(140);
-    m_table->resizeRowsToContents();
     fillDoubles();
     const auto found = certificate::disagreements(*m_session.records());
     m_disagreements = int(found.size());

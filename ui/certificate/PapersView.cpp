@@ -73,6 +73,7 @@ QWidget *PapersView::buildList()
     m_table->setModel(m_model);
     constexpr int leastTitle = 160;
     m_table->setWideColumn(PaperModel::Title, leastTitle);
+    m_table->wrapLines();
     // Both stand in the panel of the chosen document, too.
     m_table->setSparable({PaperModel::Scans, PaperModel::Number});
     m_table->fitColumns(widestOther);

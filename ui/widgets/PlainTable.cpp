@@ -47,6 +47,14 @@ void PlainTable::setYielding(std::vector<int> columns, int least)
     m_leastYielding = least;
 }
 
+void PlainTable::wrapLines()
+{
+    setWordWrap(true);
+    verticalHeader()->setMinimumSectionSize(ui::rowHeight());
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this,
+            &QTableView::resizeRowsToContents, Qt::QueuedConnection);
+}
+
 void PlainTable::fitColumns(int widest)
 {
     constexpr int leeway = 4;
@@ -67,6 +75,8 @@ void PlainTable::fitColumns(int widest)
         m_widths[std::size_t(column)] = {columnWidth(column), wanted, columnWidth(column)};
     }
     makeRoom();
+    if (wordWrap())
+        resizeRowsToContents();
 }
 
 void PlainTable::makeRoom()

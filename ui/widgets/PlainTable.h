@@ -26,6 +26,8 @@ public:
     /// Gives every other column the width of its content, up to `widest`; beyond that where the
     /// wide one has all it needs.
     void fitColumns(int widest = 220);
+    /// What a column has no room for goes on in the next line, instead of being cut.
+    void wrapLines();
     int currentRow() const { return currentIndex().row(); }
 
 Q_SIGNALS:

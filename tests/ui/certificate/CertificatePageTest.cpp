@@ -215,6 +215,24 @@ TEST_CASE("A document that is on no list is added by its name", "[certificate]")
     CHECK(says(window.page(), QStringLiteral("On no list of the country")));
 }
 
+TEST_CASE("The names of the documents are read whole, over several lines where they have to be",
+          "[certificate]")
+{
+    Window window;
+    auto &table = window.table();
+    QCoreApplication::processEvents();
+    int several = 0;
+    for (int row = 0; row < table.model()->rowCount(); ++row) {
+        const QString name = table.model()->index(row, ui::PaperModel::Title).data().toString();
+        const int lines =
+            table.fontMetrics().horizontalAdvance(name) / table.columnWidth(ui::PaperModel::Title);
+        INFO(name.toStdString());
+        CHECK(table.rowHeight(row) > lines * table.fontMetrics().height());
+        several += lines > 0 ? 1 : 0;
+    }
+    CHECK(several > 0);
+}
+
 TEST_CASE("What a paper says otherwise than the project is counted, marked and led to",
           "[certificate]")
 {
