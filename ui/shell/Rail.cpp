@@ -5,6 +5,7 @@
 #include "ui/shell/RailButton.h"
 #include "ui/shell/Theme.h"
 
+#include <QAbstractButton>
 #include <QButtonGroup>
 #include <QKeyEvent>
 #include <QPainter>
@@ -36,7 +37,11 @@ Rail::Rail(const Theme &theme, QWidget *parent)
 
 void Rail::choose(PageId page)
 {
-    m_buttons->button(int(page))->setChecked(true);
+    QAbstractButton *shown = m_buttons->button(int(page));
+    shown->setChecked(true);
+    // Qt leads the Tab key to the button that had it last, whichever page is shown by now.
+    for (QAbstractButton *button : m_buttons->buttons())
+        button->setFocusPolicy(button == shown ? Qt::TabFocus : Qt::NoFocus);
 }
 
 void Rail::setNarrow(bool isNarrow)

@@ -67,6 +67,21 @@ TEST_CASE("Arrows go on along the rail, and Right goes into the page")
     CHECK(opened.view().page(PageId::Log).isAncestorOf(opened.window.focusWidget()));
 }
 
+TEST_CASE("The Tab key comes to the page that is shown, in the rail")
+{
+    Opened opened;
+    const auto buttons = opened.window.findChild<Rail *>()->findChildren<RailButton *>();
+    REQUIRE(buttons.size() == qsizetype(pageCount));
+    buttons[0]->setFocus();
+    for (const PageId page : {PageId::Certificate, PageId::Log}) {
+        opened.view().open(page);
+        for (qsizetype i = 0; i < buttons.size(); ++i) {
+            const bool isReached = buttons[i]->focusPolicy() & Qt::TabFocus;
+            CHECK(isReached == (PageId(i) == page));
+        }
+    }
+}
+
 TEST_CASE("At the end of the rail an arrow leads nowhere, and Enter into the page")
 {
     Opened opened;
