@@ -41,6 +41,13 @@ QString nameOfRules(const ProfileLibrary &library, const std::string &id)
     }
 }
 
+/// A day as people read it; what somebody else wrote there, as it stands.
+QString editionText(const std::string &edition)
+{
+    const auto day = Moment::parse(edition);
+    return day ? dateText(*day) : toQt(edition);
+}
+
 } // namespace
 
 void RulesView::connectActs()
@@ -260,7 +267,7 @@ void RulesView::updateWords()
     m_standing->setText(tr("This project goes by: %1, last gone through on %2. Each rule names its "
                            "source and how far that was seen; check the current edition with your "
                            "authority.")
-                            .arg(toQt(own.name), toQt(own.edition)));
+                            .arg(toQt(own.name), editionText(own.edition)));
     const bool isOfProject = m_draft->isOfProject();
     m_state->setText(stateWords(isOfProject));
     const bool isRight = !m_draft->fault();

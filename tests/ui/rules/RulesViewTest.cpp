@@ -6,6 +6,7 @@
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/certificate/CertificatePage.h"
+#include "ui/convert/QtText.h"
 #include "ui/rules/RulesDraft.h"
 #include "ui/shell/ProjectView.h"
 
@@ -66,6 +67,10 @@ TEST_CASE("A copy of the rules is changed and used, and the project goes by it",
     CHECK(window.rules().draft().profile().id == "ca-own");
     CHECK(window.rules().fault().isEmpty());
     CHECK(says(window.rules(), QStringLiteral("nothing is changed yet")));
+    // The day of the rules is told as every day is.
+    const auto edition = Moment::parse(window.view.session().project().profile().edition);
+    REQUIRE(edition);
+    CHECK(says(window.rules(), QStringLiteral("last gone through on ") + ui::dateText(*edition)));
     window.number(QStringLiteral("Interior photos"), 5);
     press(window.rules(), QStringLiteral("Use in this project"));
     CHECK(window.view.focusWidget() == &window.tree());
