@@ -136,8 +136,7 @@ void LimitsEditor::refresh()
     if (m_form->shown() != id)
         m_ask->follow({{RecordType::Envelope, id}});
     m_form->show(id);
-    m_corners->model().forgetUnless(
-        [&](std::int64_t id) { return envelope && envelope->id.value() == id; });
+    m_corners->model().forgetUnless([id](std::int64_t each) { return each == id; });
     if (!envelope)
         return;
     m_corners->setEditable(isOpen);

@@ -63,7 +63,7 @@ TEST_CASE("Whatever names a photograph stays without it when that is withdrawn")
         expense = edit.put(rivets);
         Tool wrench;
         wrench.name = "Torque wrench";
-        wrench.calibrations = {{edit.today(), {}, photo}};
+        wrench.calibrations = {{edit.today(), *edit.today().plusDays(365), photo}};
         tool = edit.put(wrench);
     });
     const RecordRef blurred{RecordType::Media, photo.value()};
