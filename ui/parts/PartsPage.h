@@ -41,7 +41,7 @@ private:
     void buildKeys();
     QShortcut *addKey(const QKeySequence &keys, const QString &words, void (PartsPage::*act)());
     /// A key that the menu of a row has, too; for the chosen part, where that can be moved so.
-    void addMove(Qt::Key arrow, const QString &words, void (PartsPage::*move)(),
+    void addMove(Qt::Key arrow, const QString &words, void (PartsPage::*act)(),
                  bool (*canMove)(const Session &session, Id<Component> part));
     Id<Component> current() const;
     void showChosen();

@@ -75,10 +75,10 @@ QShortcut *PartsPage::addKey(const QKeySequence &keys, const QString &words,
     return shortcut;
 }
 
-void PartsPage::addMove(Qt::Key arrow, const QString &words, void (PartsPage::*move)(),
+void PartsPage::addMove(Qt::Key arrow, const QString &words, void (PartsPage::*act)(),
                         bool (*canMove)(const Session &session, Id<Component> part))
 {
-    m_menu->addKey(*addKey(QKeySequence(Qt::ALT | arrow), words, move), [this, canMove] {
+    m_menu->addKey(*addKey(QKeySequence(Qt::ALT | arrow), words, act), [this, canMove] {
         return !session().isReadOnly() && current() && canMove(session(), current());
     });
 }

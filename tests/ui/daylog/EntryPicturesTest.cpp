@@ -109,13 +109,13 @@ TEST_CASE("Photos are added to one log entry, not to several, and not to one tha
     entries.setFocus();
     QTest::keySequence(&entries, QKeySequence::SelectAll);
     CHECK_FALSE(pictures.isVisible());
-    pictures.show(entry);
     window.session->change(QStringLiteral("Withdrawn"), [&](Edit &edit) {
         edit.update(entry, [&](WorkSession &copy) {
             copy.withdrawn_on = edit.today();
             copy.withdrawn_why = "of another aircraft";
         });
     });
+    pictures.show(entry);
     pictures.addFiles({savedPicture(folder, "rib.png")});
     CHECK(window.session->records()->media.size() == before);
 }
