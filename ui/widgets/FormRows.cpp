@@ -35,13 +35,15 @@ void FormRows::invalidate()
 
 void FormRows::putInAnew(int row, QWidget *label, QWidget &field)
 {
+    const bool isAcross = itemAt(row, SpanningRole) != nullptr;
     const TakeRowResult taken = takeRow(row);
     delete taken.labelItem;
     delete taken.fieldItem;
-    if (label)
-        insertRow(row, label, &field);
-    else
+    // A field without a label stays below the fields, and not across the form.
+    if (isAcross)
         insertRow(row, &field);
+    else
+        insertRow(row, label, &field);
 }
 
 } // namespace lastrivet::ui

@@ -77,13 +77,14 @@ private:
 };
 
 /// A form with a row that needs two lines where it is narrow, above one that is always shown, one
-/// that can be hidden with its label, and one without a label.
+/// that can be hidden with its label, one that has none, and one across the form.
 class Wrapping final : public ActForm {
 public:
     explicit Wrapping(QWidget *parent)
         : ActForm(QStringLiteral("Record"), parent)
         , always(new QComboBox(this))
         , sometimes(new QLineEdit(this))
+        , unnamed(new QLineEdit(this))
         , without(new QCheckBox(QStringLiteral("complete"), this))
     {
         addWide(wrappedLabel(QStringLiteral("What is said about it."), this));
@@ -92,16 +93,19 @@ public:
         addField(QStringLiteral("Hold points"), wide);
         addField(QStringLiteral("Always"), always);
         addField(QStringLiteral("Sometimes"), sometimes);
+        addField({}, unnamed);
         addWide(without);
     }
     void showAll(bool isAll)
     {
         setFieldVisible(sometimes, isAll);
+        setFieldVisible(unnamed, isAll);
         without->setVisible(isAll);
     }
 
     QComboBox *always;
     QLineEdit *sometimes;
+    QLineEdit *unnamed;
     QCheckBox *without;
 
 protected:
@@ -181,6 +185,9 @@ TEST_CASE("No field of a form is without height below a row that needs two lines
             INFO((isAll ? "all" : "some") << " at " << window.width());
             CHECK(isWhole(*form->always));
             CHECK(isWhole(*form->sometimes) == isAll);
+            CHECK(isWhole(*form->unnamed) == isAll);
+            // It stands below the fields, also when it comes again.
+            CHECK((!isAll || width < 900 || form->unnamed->x() == form->sometimes->x()));
             CHECK(isWhole(*form->without) == isAll);
             CHECK(form->always->geometry().bottom() < form->height());
         }
