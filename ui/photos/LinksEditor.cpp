@@ -146,14 +146,14 @@ void LinksEditor::fill()
         delete item;
     }
     std::vector<Held> links = held();
-    // A button in place of one row would save nothing.
-    const bool isCut = !m_isWhole && links.size() > mostRows + 1;
-    if (isCut)
+    // A button in place of one row would save nothing. Who asks for all finds them in this order.
+    const bool areMany = links.size() > mostRows + 1;
+    if (areMany)
         std::ranges::stable_sort(links, std::ranges::greater{}, &Held::count);
-    const std::size_t shown = isCut ? mostRows : links.size();
+    const std::size_t shown = areMany && !m_isWhole ? mostRows : links.size();
     for (std::size_t i = 0; i < shown; ++i)
         m_rows->addWidget(row(links[i]));
-    if (!isCut)
+    if (shown == links.size())
         return;
     auto *more = namedButton(tr("%1 more").arg(countText(std::int64_t(links.size() - shown))),
                              tr("Show all that the chosen photos belong to"), this);
@@ -165,10 +165,13 @@ void LinksEditor::showAll()
 {
     m_isWhole = true;
     fill();
-    QWidget *first = m_rows->itemAt(0)->widget();
+    // The keyboard goes on where the button was.
+    const QLayoutItem *item = m_rows->itemAt(int(mostRows));
+    if (!item)
+        return;
     // A layout shows what it gets only later, and what is not shown takes no keyboard.
-    first->show();
-    first->findChild<QPushButton *>()->setFocus();
+    item->widget()->show();
+    item->widget()->findChild<QPushButton *>()->setFocus();
 }
 
 QWidget *LinksEditor::row(const Held &link)
