@@ -45,6 +45,12 @@ bool isOfCode(QChar character)
     return character.isUpper() || character.isDigit();
 }
 
+/// What stands in front of a code and goes to the next line with it.
+bool opensCode(QChar character)
+{
+    return QStringLiteral("([“„«‘").contains(character) || character == QChar::Nbsp;
+}
+
 /// Where the code begins, of a part or a lot, that a line from `begin` to `end` tears at a hyphen:
 /// "LW-" reads as if it were all. -1 for none, and for one that the line begins with.
 qsizetype startOfTornCode(const QString &text, qsizetype begin, qsizetype end)
@@ -55,7 +61,11 @@ qsizetype startOfTornCode(const QString &text, qsizetype begin, qsizetype end)
     qsizetype start = end - 1;
     while (start > begin && (isOfCode(text[start - 1]) || text[start - 1] == QLatin1Char('-')))
         --start;
-    return start > begin && start < end - 1 && text[start - 1] == QLatin1Char(' ') ? start : -1;
+    if (start == end - 1)
+        return -1;
+    while (start > begin && opensCode(text[start - 1]))
+        --start;
+    return start > begin && text[start - 1] == QLatin1Char(' ') ? start : -1;
 }
 
 /// Ends the line before a code that it would tear. No other hyphen stands in for this one: whoever

@@ -41,6 +41,21 @@ TEST_CASE("The code of a part is not torn at its hyphen where a line has room fo
     CHECK(narrow.lengthOf(narrow.lineCount()) == code.size());
 }
 
+TEST_CASE("A code is not torn behind a bracket or a quotation mark either")
+{
+    const QString text = QStringLiteral(
+        "the left wing (LW-SF), der rechte Flügel „RW-SF“, puis l’aile «\u00a0LW-SF\u00a0», "
+        "and the opening of “RW-SF” once more");
+    int torn = 0;
+    for (int width = 90; width < 400; ++width) {
+        const TextBlock block(text, Size::Small, points(width));
+        CHECK(block.lengthOf(block.lineCount()) == text.size());
+        for (int line = 1; line < block.lineCount(); ++line)
+            torn += text.left(block.lengthOf(line)).endsWith(QLatin1String("W-")) ? 1 : 0;
+    }
+    CHECK(torn == 0);
+}
+
 TEST_CASE("A text that is cut says so, on no more lines than it may have")
 {
     const QString text = QStringLiteral("Finished, before the final inspection and first flight");
