@@ -295,10 +295,8 @@ void ClosingView::mend(Mend mend, RecordRef record)
     // The ledger may be of an answer that is older than an undo.
     if (!m_session.records()->find(record.type, record.id))
         return;
-    if (mend != Mend::None && m_session.isReadOnly()) {
-        m_session.complain(inWords(m_session.project().readOnlyMessage()));
+    if (mend != Mend::None && !m_session.mayChange())
         return;
-    }
     switch (mend) {
     case Mend::None:
         return;

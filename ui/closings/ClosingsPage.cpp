@@ -10,7 +10,6 @@
 #include "ui/closings/PacketForm.h"
 #include "ui/closings/VisitBoard.h"
 #include "ui/closings/VisitForm.h"
-#include "ui/convert/QtText.h"
 #include "ui/widgets/EmptyPlace.h"
 #include "ui/widgets/FilterLine.h"
 #include "ui/widgets/RowListView.h"
@@ -184,10 +183,8 @@ void ClosingsPage::showClosing(Id<Closing> closing, QWidget *from)
 
 void ClosingsPage::startNew()
 {
-    if (session().isReadOnly()) {
-        session().complain(inWords(session().project().readOnlyMessage()));
+    if (!session().mayChange())
         return;
-    }
     if (m_new->isBegun()) {
         m_new->takeKeyboard();
         return;

@@ -153,31 +153,23 @@ void LogDetail::edit()
     m_form->edit("note");
 }
 
-/// The keys of the list lead here too, and are pressed by whoever types into a list that only
-/// shows.
-bool LogDetail::mayChange()
-{
-    if (!m_session.isReadOnly())
-        return true;
-    m_session.complain(inWords(m_session.project().readOnlyMessage()));
-    return false;
-}
+// The keys of the list lead to these three too, also while nothing may be changed.
 
 void LogDetail::withdraw()
 {
-    if (!m_entries.empty() && mayChange())
+    if (!m_entries.empty() && m_session.mayChange())
         askToWithdraw(m_session, *m_ask, shown());
 }
 
 void LogDetail::split()
 {
-    if (m_entries.size() == 1 && mayChange())
+    if (m_entries.size() == 1 && m_session.mayChange())
         askToSplit(m_session, *m_ask, m_entries.front());
 }
 
 void LogDetail::moveElsewhere()
 {
-    if (!m_entries.empty() && mayChange())
+    if (!m_entries.empty() && m_session.mayChange())
         askToMove(m_session, *m_ask, m_entries);
 }
 

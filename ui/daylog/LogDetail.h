@@ -48,8 +48,6 @@ private:
     void build();
     std::vector<RecordRef> shown() const;
     void showSeveral();
-    /// Says why not.
-    bool mayChange();
 
     Session &m_session;
     std::vector<Id<WorkSession>> m_entries;

@@ -104,6 +104,14 @@ bool Session::report(const Result<ChangeNotice, Refusal> &result, const QString 
     return bool(result);
 }
 
+bool Session::mayChange()
+{
+    if (!isReadOnly())
+        return true;
+    complain(inWords(m_project->readOnlyMessage()));
+    return false;
+}
+
 Session::Outcome Session::attempt(const QString &label, const Body &body)
 {
     try {

@@ -58,6 +58,8 @@ public:
     Moment today() const { return m_project->today(); }
     /// True while changes are refused: read-only, or long work has the project.
     bool isReadOnly() const { return m_project->isReadOnly(); }
+    /// False while they are refused, which is said then, with the reason.
+    bool mayChange();
 
     /// What became of a change: made, refused because it breaks a rule, or not saved; the last has
     /// nothing to do with what was typed, and may succeed the next time.

@@ -39,10 +39,8 @@ void TodayActs::startWork(RecordRef record)
                                .arg(dateText(running->began)));
         return;
     }
-    if (m_session.isReadOnly()) {
-        m_session.complain(inWords(m_session.project().readOnlyMessage()));
+    if (!m_session.mayChange())
         return;
-    }
     if (m_session.setTimer(RunningTimer{m_session.now(), step->component_id, step->id, {}}))
         m_session.say(tr("The clock runs: %1").arg(toQt(step->title)));
 }
