@@ -232,11 +232,11 @@
     <name>Expiry</name>
     <message>
         <source>“%1” does not say for certain which year is meant; write a day as %2, or a month as 03/2027.</source>
-        <translation>„%1“ sagt nicht sicher, welches Jahr gemeint ist; schreiben Sie einen Tag wie %2 oder einen Monat wie 03/2027.</translation>
+        <translation>„%1“ lässt offen, welches Jahr gemeint ist; schreiben Sie einen Tag wie %2 oder einen Monat wie 03/2027.</translation>
     </message>
     <message>
         <source>“%1” is no day; write it as %2, or a month as 03/2027, which is read as its last day.</source>
-        <translation>„%1“ ist kein Tag; schreiben Sie ihn wie %2 oder einen Monat wie 03/2027, der als sein letzter Tag gelesen wird.</translation>
+        <translation>„%1“ ist kein Tag; schreiben Sie ihn wie %2, oder einen Monat wie 03/2027, von dem dann der letzte Tag gilt.</translation>
     </message>
 </context>
 <context>
@@ -8294,11 +8294,11 @@
     </message>
     <message>
         <source>“{0}” is not in {1}: write it in {1}, or choose the other unit first.</source>
-        <translation>„{0}“ ist nicht in {1}: schreiben Sie es in {1}, oder wählen Sie zuerst die andere Einheit.</translation>
+        <translation>„{0}“ ist nicht in {1}: Schreiben Sie es in {1}, oder wählen Sie zuerst die andere Einheit.</translation>
     </message>
     <message>
         <source>“{0}”: choose the unit first, and write the number alone or in it.</source>
-        <translation>„{0}“: wählen Sie zuerst die Einheit, und schreiben Sie die Zahl allein oder in dieser Einheit.</translation>
+        <translation>„{0}“: Wählen Sie zuerst die Einheit, und schreiben Sie die Zahl allein oder in dieser Einheit.</translation>
     </message>
     <message>
         <source>Prices without a currency ({0}) are taken in {1}, though others of the list are in {2}.</source>
@@ -8310,7 +8310,7 @@
     </message>
     <message>
         <source>“{0}” may be {1} fasteners or one: write {1} x {2}, or 1 x {0}.</source>
-        <translation>„{0}“ können {1} Verbindungselemente oder eines sein: schreiben Sie {1} x {2} oder 1 x {0}.</translation>
+        <translation>„{0}“ können {1} Verbindungselemente oder eines sein: Schreiben Sie {1} x {2} oder 1 x {0}.</translation>
     </message>
     <message>
         <source>{0} is no number of pieces; write it in figures alone, as 12 or 1200.</source>

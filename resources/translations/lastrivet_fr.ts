@@ -232,11 +232,11 @@
     <name>Expiry</name>
     <message>
         <source>“%1” does not say for certain which year is meant; write a day as %2, or a month as 03/2027.</source>
-        <translation>«&#xa0;%1&#xa0;» ne dit pas avec certitude de quelle année il s’agit&#xa0;; écrire un jour comme %2, ou un mois comme 03/2027.</translation>
+        <translation>«&#xa0;%1&#xa0;» ne dit pas de quelle année il s’agit&#xa0;; écrivez un jour comme %2, ou un mois comme 03/2027.</translation>
     </message>
     <message>
         <source>“%1” is no day; write it as %2, or a month as 03/2027, which is read as its last day.</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; l’écrire comme %2, ou un mois comme 03/2027, lu comme son dernier jour.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un jour&#xa0;; écrivez-le comme %2, ou un mois comme 03/2027, dont le dernier jour compte alors.</translation>
     </message>
 </context>
 <context>
@@ -8294,11 +8294,11 @@
     </message>
     <message>
         <source>“{0}” is not in {1}: write it in {1}, or choose the other unit first.</source>
-        <translation>«&#xa0;{0}&#xa0;» n’est pas en {1}&#xa0;: l’écrire en {1}, ou choisir d’abord l’autre unité.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas en {1}&#xa0;: écrivez-le en {1}, ou choisissez d’abord l’autre unité.</translation>
     </message>
     <message>
         <source>“{0}”: choose the unit first, and write the number alone or in it.</source>
-        <translation>«&#xa0;{0}&#xa0;»&#xa0;: choisir d’abord l’unité, puis écrire le nombre seul ou dans cette unité.</translation>
+        <translation>«&#xa0;{0}&#xa0;»&#xa0;: choisissez d’abord l’unité, puis écrivez le nombre seul ou dans cette unité.</translation>
     </message>
     <message>
         <source>Prices without a currency ({0}) are taken in {1}, though others of the list are in {2}.</source>
