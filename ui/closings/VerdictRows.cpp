@@ -164,19 +164,32 @@ bool VerdictRows::follow(std::size_t place, int key)
         row.box->setFocus();
         return true;
     }
-    if (key == Qt::Key_Right && row.result->isVisible())
-        row.result->setFocus();
-    const std::size_t next = key == Qt::Key_Up     ? std::max<std::size_t>(place, 1) - 1
-                             : key == Qt::Key_Down ? std::min(place + 1, m_rows.size() - 1)
-                             : key == Qt::Key_Home ? 0
-                             : key == Qt::Key_End  ? m_rows.size() - 1
-                                                   : place;
-    if (next != place) {
-        m_rows[next].box->setFocus();
-        bringIntoSight(*m_rows[next].box);
+    std::size_t next = place;
+    switch (key) {
+    case Qt::Key_Up:
+        next = place > 0 ? place - 1 : 0;
+        break;
+    case Qt::Key_Down:
+        next = std::min(place + 1, m_rows.size() - 1);
+        break;
+    case Qt::Key_Home:
+        next = 0;
+        break;
+    case Qt::Key_End:
+        next = m_rows.size() - 1;
+        break;
+    case Qt::Key_Right:
+        if (row.result->isVisible())
+            row.result->setFocus();
+        return true;
+    case Qt::Key_Left:
+        return true;
+    default:
+        return false;
     }
-    return next != place || key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_Left ||
-           key == Qt::Key_Right;
+    m_rows[next].box->setFocus();
+    bringIntoSight(*m_rows[next].box);
+    return true;
 }
 
 bool VerdictRows::eventFilter(QObject *watched, QEvent *event)
