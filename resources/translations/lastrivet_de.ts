@@ -21680,6 +21680,14 @@
         <source>%1 more wait</source>
         <translation>%1 weitere warten</translation>
     </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Auf, Ab</translation>
+    </message>
+    <message>
+        <source>Another hold point of a visit</source>
+        <translation>Ein anderer Haltepunkt eines Besuchs</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::VisitBoard</name>

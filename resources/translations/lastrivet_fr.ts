@@ -21680,6 +21680,14 @@
         <source>%1 more wait</source>
         <translation>%1 autres attendent</translation>
     </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Haut, Bas</translation>
+    </message>
+    <message>
+        <source>Another hold point of a visit</source>
+        <translation>Un autre point d’arrêt d’une visite</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::VisitBoard</name>

@@ -5,6 +5,7 @@
 #include "ui/closings/ClosingWords.h"
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
+#include "ui/shell/ShortcutSheet.h"
 #include "ui/widgets/Layouts.h"
 
 #include <QCheckBox>
@@ -15,6 +16,7 @@
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
+#include <QStringList>
 
 #include <algorithm>
 #include <cstddef>
@@ -59,6 +61,8 @@ VerdictRows::VerdictRows(Session &session, QWidget *parent)
 {
     m_layout->setContentsMargins(0, 0, 0, 0);
     m_layout->setColumnStretch(0, 1);
+    setProperty(ShortcutSheet::toldKeys,
+                QStringList{tr("Up, Down"), tr("Another hold point of a visit")});
 }
 
 void VerdictRows::start(const IdSet<Closing> &closings, const IdSet<HoldPoint> &named)

@@ -7,6 +7,7 @@
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/closings/VisitForm.h"
+#include "ui/shell/ShortcutSheet.h"
 
 #include <QApplication>
 #include <QCheckBox>
@@ -157,6 +158,21 @@ TEST_CASE("The Tab key comes to one row of a visit's hold points, and the arrows
     after->setFocus();
     QTest::keyClick(after, Qt::Key_Backtab, Qt::ShiftModifier);
     CHECK(results[1]->hasFocus());
+}
+
+TEST_CASE("The sheet of keys tells how one goes through a visit's hold points")
+{
+    test::ClosingsWindow opened;
+    opened.open(opened.workshop.aileronClosing, "closing-visit-keys");
+    const auto isTold = [&] {
+        ShortcutSheet sheet(&opened.page);
+        sheet.open({}, &opened.page);
+        return test::says(sheet, QStringLiteral("Another hold point of a visit"));
+    };
+    CHECK_FALSE(isTold());
+    test::press(opened.page, QStringLiteral("Inspection visit"));
+    QTest::qWait(0);
+    CHECK(isTold());
 }
 
 } // namespace lastrivet::ui
