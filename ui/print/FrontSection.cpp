@@ -236,8 +236,7 @@ QString countOfOpen(const Wording &words, const Packet &packet, const Table &tab
         packet.front.asked.empty()
             ? "{0} points are open; {1} of them are named here."
             : "{0} points are open beside what is asked above; {1} of them are named here.";
-    return words.text(said, {words.number(std::int64_t(count)).toStdString(),
-                             words.number(std::int64_t(named)).toStdString()});
+    return words.text(said, {words.count(count), words.count(named)});
 }
 
 void drawOpen(Pages &pages, const Packet &packet)

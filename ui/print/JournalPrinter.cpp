@@ -145,11 +145,10 @@ void drawJournal(Pages &pages, const packet::JournalReport &report)
     pages.text(filter.isEmpty()
                    ? words.text(report.rows_in_all == 1 ? "Nothing is left out: 1 row."
                                                         : "Nothing is left out: {0} rows.",
-                                {words.number(std::int64_t(report.rows_in_all)).toStdString()})
+                                {words.count(report.rows_in_all)})
                    : words.text("{0} of {1} rows; left out is what does not match: {2}.",
-                                {words.number(std::int64_t(report.entries.size())).toStdString(),
-                                 words.number(std::int64_t(report.rows_in_all)).toStdString(),
-                                 filter.toStdString()}));
+                                {words.count(report.entries.size()),
+                                 words.count(report.rows_in_all), filter.toStdString()}));
     pages.text(words.text("Each row's hash is made of the row and of the hash before it: one row "
                           "changed later would change every hash after it. A paper that was "
                           "printed from these records has a hash at its foot and dates them."),

@@ -156,7 +156,7 @@ QString outcomeIn(const Wording &words, const Standing::RuleLine &line)
     const QString lookedAt = lookedAtIn(words, line.looked_at);
     if (line.findings.empty())
         return outcome + QStringLiteral(" (") + lookedAt + QLatin1Char(')');
-    const std::string found = words.number(std::int64_t(line.findings.size())).toStdString();
+    const std::string found = words.count(line.findings.size());
     const QString points = line.findings.size() == 1
                                ? words.text("{0}: 1 point", {outcome.toStdString()})
                                : words.text("{0}: {1} points", {outcome.toStdString(), found});
