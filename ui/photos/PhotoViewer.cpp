@@ -98,6 +98,7 @@ QWidget *PhotoViewer::buildTop()
     buildTools(new Flow(m_tools));
     bar->addSpacing(16);
     bar->addWidget(m_tools, 1);
+    // What is no photo has no tools, and the buttons stay at the left.
     bar->addStretch(0);
     connect(back, &QPushButton::clicked, this, &PhotoViewer::left);
     connect(before, &QPushButton::clicked, this, [this] { Q_EMIT stepped(-1); });

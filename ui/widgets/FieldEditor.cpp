@@ -96,9 +96,9 @@ public:
         } else if (isCurrencyField(m_field) && !text.isEmpty()) {
             settleCurrency(text);
         } else if (m_field.type == FieldType::Text) {
-            const bool isNumber = m_field.name == "part_number";
+            const bool isPartNumber = m_field.name == "part_number";
             Q_EMIT committed(
-                assignText(m_field, isNumber ? withPlainHyphens(toStd(text)) : toStd(text)));
+                assignText(m_field, isPartNumber ? withPlainHyphens(toStd(text)) : toStd(text)));
         } else if (const auto value = read(text)) {
             Q_EMIT committed(assignScalar(m_field, *value));
         } else {
