@@ -14518,6 +14518,20 @@
         <source>The database of the earlier backup was damaged; it is kept there as %1.</source>
         <translation>Die Datenbank der früheren Sicherung war beschädigt; sie ist dort als %1 aufbewahrt.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n files of the earlier backup were damaged there; its disk may be failing.</source>
+        <translation>
+            <numerusform>%Ln Datei der früheren Sicherung war dort beschädigt; ihr Datenträger könnte am Ende sein.</numerusform>
+            <numerusform>%Ln Dateien der früheren Sicherung waren dort beschädigt; ihr Datenträger könnte am Ende sein.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files beside it that are not the project&apos;s are kept there under names with “set-aside” in them.</source>
+        <translation>
+            <numerusform>%Ln Datei daneben, die nicht zum Projekt gehört, ist dort unter einem Namen mit „set-aside“ aufbewahrt.</numerusform>
+            <numerusform>%Ln Dateien daneben, die nicht zum Projekt gehören, sind dort unter Namen mit „set-aside“ aufbewahrt.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupNotice</name>

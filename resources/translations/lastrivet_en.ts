@@ -453,6 +453,20 @@
             <numerusform>%Ln files are missing or no longer what was taken in; “Verify records and files” names them.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n files of the earlier backup were damaged there; its disk may be failing.</source>
+        <translation>
+            <numerusform>%Ln file of the earlier backup was damaged there; its disk may be failing.</numerusform>
+            <numerusform>%Ln files of the earlier backup were damaged there; its disk may be failing.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files beside it that are not the project&apos;s are kept there under names with “set-aside” in them.</source>
+        <translation>
+            <numerusform>%Ln file beside it that is not the project&apos;s is kept there under a name with “set-aside” in it.</numerusform>
+            <numerusform>%Ln files beside it that are not the project&apos;s are kept there under names with “set-aside” in them.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BranchForm</name>

@@ -14518,6 +14518,20 @@
         <source>The database of the earlier backup was damaged; it is kept there as %1.</source>
         <translation>La base de données de la sauvegarde précédente était endommagée&#xa0;; elle y est conservée sous %1.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n files of the earlier backup were damaged there; its disk may be failing.</source>
+        <translation>
+            <numerusform>%Ln fichier de la sauvegarde précédente y était endommagé&#xa0;; son disque est peut-être en train de lâcher.</numerusform>
+            <numerusform>%Ln fichiers de la sauvegarde précédente y étaient endommagés&#xa0;; son disque est peut-être en train de lâcher.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files beside it that are not the project&apos;s are kept there under names with “set-aside” in them.</source>
+        <translation>
+            <numerusform>%Ln fichier à côté, qui n’est pas du projet, y est conservé sous un nom contenant «&#xa0;set-aside&#xa0;».</numerusform>
+            <numerusform>%Ln fichiers à côté, qui ne sont pas du projet, y sont conservés sous des noms contenant «&#xa0;set-aside&#xa0;».</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::BackupNotice</name>

@@ -7,6 +7,8 @@
 #include "ui/convert/QtText.h"
 #include "ui/shell/Session.h"
 
+#include <QStringList>
+
 #include <optional>
 #include <stdexcept>
 
@@ -32,6 +34,25 @@ template <class Body> auto unlessUnplugged(const Body &body) -> decltype(body())
     } catch (const Fault &) {
         return {};
     }
+}
+
+/// What was wrong with the earlier backup, in sentences.
+QStringList wordsOnEarlier(const backup::Report &report)
+{
+    QStringList words;
+    if (!report.damaged.empty())
+        words << BackupKeeper::tr("%n files of the earlier backup were damaged there; its disk may "
+                                  "be failing.",
+                                  nullptr, int(report.damaged.size()));
+    if (!report.damaged_database.empty())
+        words << BackupKeeper::tr("The database of the earlier backup was damaged; it is kept "
+                                  "there as %1.")
+                     .arg(toQt(report.damaged_database));
+    if (!report.set_aside.empty())
+        words << BackupKeeper::tr("%n files beside it that are not the project's are kept there "
+                                  "under names with “set-aside” in them.",
+                                  nullptr, int(report.set_aside.size()));
+    return words;
 }
 
 /// Says that the work is over, however it ends.
@@ -154,27 +175,24 @@ void BackupKeeper::finish(const backup::Report &report, backup::Time now)
                              return true;
                          });
     Q_EMIT changed();
-    const auto lost = report.missing.size() + report.unreadable.size() + report.altered.size();
-    QString words = tr("Backed up and read back: %n new files.", nullptr, int(report.files_copied));
-    if (!report.damaged_database.empty())
-        words += QLatin1Char(' ') + tr("The database of the earlier backup was damaged; it is kept "
-                                       "there as %1.")
-                                        .arg(toQt(report.damaged_database));
+    QStringList words{
+        tr("Backed up and read back: %n new files.", nullptr, int(report.files_copied))};
+    const QStringList earlier = wordsOnEarlier(report);
+    words << earlier;
     if (report.is_same_disk)
-        words += QLatin1Char(' ') + tr("The backup lies on the disk of the project, and would be "
-                                       "lost with it.");
+        words << tr("The backup lies on the disk of the project, and would be lost with it.");
     if (!isNoted)
-        words += QLatin1Char(' ') + tr("The project could not be told of it, and may remind you of "
-                                       "an older backup.");
+        words << tr("The project could not be told of it, and may remind you of an older backup.");
+    const auto lost = report.missing.size() + report.unreadable.size() + report.altered.size();
     if (lost > 0)
-        words += QLatin1Char(' ') +
-                 tr("%n files are missing or no longer what was taken in; “Verify records "
+        words << tr("%n files are missing or no longer what was taken in; “Verify records "
                     "and files” names them.",
                     nullptr, int(lost));
-    if (isNoted && lost == 0 && report.damaged_database.empty())
-        m_session.say(words);
+    const QString said = words.join(QLatin1Char(' '));
+    if (isNoted && lost == 0 && earlier.isEmpty())
+        m_session.say(said);
     else
-        m_session.complain(words);
+        m_session.complain(said);
 }
 
 bool BackupKeeper::isDue(const backup::BackupChoice &choice)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/backup/BackupForm.h"
 
+#include "core/evidence/IntakeStore.h"
 #include "core/verify/Verification.h"
 #include "tests/ui/support/AwayTable.h"
 #include "tests/ui/support/Hands.h"
@@ -20,6 +21,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
+#include <QImage>
 #include <QLineEdit>
 #include <QSettings>
 #include <QSignalSpy>
@@ -30,6 +32,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <fstream>
 
 namespace lastrivet::ui {
 
@@ -274,6 +277,35 @@ TEST_CASE("A backup that the project cannot be told of is told to the person")
     REQUIRE(complaints.count() == 1);
     CHECK(complaints.front().front().toString().startsWith(QStringLiteral("Backed up")));
     CHECK(complaints.front().front().toString().contains(QStringLiteral("could not be told")));
+    CHECK(verify(folder / "Test.lastrivet").isFaultless());
+}
+
+TEST_CASE("A copy that was damaged on the disk of the backups is told, and made anew")
+{
+    test::Workshop workshop;
+    const test::TemporaryFolder folder;
+    const auto session = workshop.session();
+    QImage picture(32, 32, QImage::Format_RGB32);
+    picture.fill(Qt::darkGreen);
+    REQUIRE(picture.save(pathText(folder / "rib.png")));
+    evidence::IncomingFile incoming;
+    incoming.path = folder / "rib.png";
+    const auto taken = evidence::takeIn(session->project(), {incoming}).taken;
+    REQUIRE(taken.size() == 1);
+    const fs::path copy = folder / "Test.lastrivet" / session->records()->find(taken.front())->file;
+    BackupKeeper keeper(*session);
+    keeper.backUp(pathText(folder.path()), backup::Reading::EveryFile);
+    QSignalSpy complaints(session.get(), &Session::complained);
+    {
+        std::fstream damaged(copy, std::ios::binary | std::ios::in | std::ios::out);
+        REQUIRE(damaged.good());
+        damaged.seekp(20);
+        damaged.put('\x7f');
+        damaged.put('\x7e');
+    }
+    keeper.backUp(pathText(folder.path()), backup::Reading::EveryFile);
+    REQUIRE(complaints.count() == 1);
+    CHECK(complaints.front().front().toString().contains(QStringLiteral("of the earlier backup")));
     CHECK(verify(folder / "Test.lastrivet").isFaultless());
 }
 
