@@ -80,7 +80,7 @@ void EntryPictures::addFiles(const QStringList &files)
 {
     // While files were being chosen the entry may have been withdrawn.
     const WorkSession *entry = m_session.records()->findLive(m_entry);
-    if (!entry || files.isEmpty())
+    if (!entry || files.isEmpty() || !m_session.mayChange())
         return;
     std::vector<Media::Link> links{{RecordType::WorkSession, m_entry.value()}};
     if (entry->component_id)

@@ -13,6 +13,7 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QMimeData>
+#include <QStringList>
 #include <QUrl>
 
 #include <algorithm>
@@ -118,6 +119,32 @@ TEST_CASE("Photos are added to one log entry, not to several, and not to one tha
     pictures.show(entry);
     pictures.addFiles({savedPicture(folder, "rib.png")});
     CHECK(window.session->records()->media.size() == before);
+}
+
+TEST_CASE("Who pastes a photo while somebody else has the project open is told why it is not taken")
+{
+    Workshop workshop;
+    const auto writer = workshop.session();
+    const auto reader = workshop.session();
+    REQUIRE(reader->isReadOnly());
+    ui::LogPage page(*reader);
+    page.resize(1100, 680);
+    page.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&page));
+    QStringList complaints;
+    QObject::connect(reader.get(), &ui::Session::complained, &page,
+                     [&](const QString &words) { complaints.append(words); });
+    const Snapshot records = reader->records();
+    page.showRecord({RecordType::WorkSession, records->work_sessions.begin()->id.value()});
+    auto &pictures = *page.findChild<ui::EntryPictures *>();
+    REQUIRE(pictures.isVisible());
+    QImage pasted(32, 32, QImage::Format_RGB32);
+    pasted.fill(Qt::red);
+    QGuiApplication::clipboard()->setImage(pasted);
+    QTest::keyClick(&pictures, Qt::Key_V, Qt::ControlModifier);
+    REQUIRE(complaints.size() == 1);
+    CHECK(complaints.front().contains(QStringLiteral("open for writing")));
+    CHECK(reader->records()->media.size() == records->media.size());
 }
 
 } // namespace lastrivet::test
