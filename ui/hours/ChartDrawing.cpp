@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QEvent>
+#include <QFontMetricsF>
 #include <QGraphicsLayout>
 #include <QGraphicsScene>
 #include <QPainter>
@@ -135,8 +136,7 @@ public:
                        QDateTime::fromMSecsSinceEpoch(qint64(onAxis(last))));
         const bool isShort = last - first < shortSpan;
         days->setFormat(isShort ? QStringLiteral("yyyy-MM-dd") : QStringLiteral("yyyy-MM"));
-        // More of the longer labels are cut, until all of them read the same.
-        days->setTickCount(isShort ? 3 : 5);
+        markAsManyAsFit(*days, isShort ? 3 : 5);
     }
 
 private:
@@ -145,6 +145,22 @@ private:
         style(axis, m_ink);
         m_chart.addAxis(&axis, side);
         series.attachAxis(&axis);
+    }
+
+    /// More labels than have room are cut, until all of them read the same.
+    void markAsManyAsFit(QDateTimeAxis &days, int most)
+    {
+        static constexpr int fewest = 2;
+        constexpr qreal besideThem = 104; // the other axis with its title, and the margins
+        constexpr qreal between = 10;
+        const QString longest = QStringLiteral("0000-00-00").left(days.format().size());
+        const qreal label = QFontMetricsF(m_ink.font).horizontalAdvance(longest) + between;
+        const auto mark = [&days, &chart = m_chart, label, most] {
+            const qreal room = chart.size().width() - besideThem;
+            days.setTickCount(std::clamp(int(room / label), fewest, most));
+        };
+        days.setTickCount(most);
+        QObject::connect(&m_chart, &QChart::geometryChanged, &days, mark);
     }
 
     QValueAxis *hoursAxis(double most)

@@ -6,7 +6,6 @@
 #include "tests/ui/support/Looks.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/convert/QtText.h"
-#include "ui/hours/ChartDrawing.h"
 #include "ui/hours/ChartPane.h"
 #include "ui/hours/HoursPaper.h"
 #include "ui/hours/HoursTableModel.h"
@@ -21,8 +20,6 @@
 #include <QSpinBox>
 #include <QTest>
 #include <QTreeView>
-#include <QtCharts/QBarCategoryAxis>
-#include <QtCharts/QChart>
 
 #include <catch2/catch.hpp>
 
@@ -248,26 +245,6 @@ TEST_CASE("What is shown stays until all of it is worked out again")
     CHECK(slow.doAll() == 1);
     CHECK(calculation.answer().wish.hours_per_week == 7);
     CHECK_FALSE(calculation.answer().look_back);
-}
-
-TEST_CASE("Each bar of a chart keeps its own label, also where two parts have one name")
-{
-    print::ChartPlan plan;
-    plan.names = {QStringLiteral("Rib"), QStringLiteral("Spar"), QStringLiteral("Rib"),
-                  QStringLiteral("Rib")};
-    plan.bars.push_back({QStringLiteral("Worked"), print::ChartLook::Filled, {4, 3, 2, 1}});
-    const auto chart = ui::drawn(plan, ui::ChartInk::onPaper());
-    const auto axes = chart->axes(Qt::Vertical);
-    REQUIRE(axes.size() == 1);
-    auto *labels = qobject_cast<QBarCategoryAxis *>(axes.front());
-    REQUIRE(labels);
-    QStringList shown = labels->categories();
-    REQUIRE(shown.size() == plan.names.size());
-    for (QString &label : shown)
-        label.remove(QChar(0x200B));
-    // From below.
-    CHECK(shown == QStringList{QStringLiteral("Rib"), QStringLiteral("Rib"), QStringLiteral("Spar"),
-                               QStringLiteral("Rib")});
 }
 
 TEST_CASE("A person is shown where people's hours are")
