@@ -11,11 +11,10 @@
 #include "ui/widgets/RecordNames.h"
 #include "ui/widgets/WrappedText.h"
 
+#include <QBoxLayout>
 #include <QCheckBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace lastrivet::ui {
 
@@ -27,6 +26,7 @@ PartHead::PartHead(Session &session, QWidget *parent)
     , m_state(new QLabel(this))
     , m_loose(new QPushButton(this))
     , m_facts(new QLabel(this))
+    , m_second(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_below(new QCheckBox(tr("With everything below"), this))
     , m_history(new HistoryButton(
           [this] {
@@ -45,15 +45,17 @@ PartHead::PartHead(Session &session, QWidget *parent)
     top->addWidget(m_loose);
     top->addWidget(m_stateShape);
     top->addWidget(m_state);
-    auto *second = new QHBoxLayout;
-    second->addWidget(m_facts, 1);
-    second->addWidget(m_below, 0, Qt::AlignTop);
-    second->addWidget(m_history, 0, Qt::AlignTop);
+    auto *acts = new QHBoxLayout;
+    acts->addWidget(m_below, 0, Qt::AlignTop);
+    acts->addWidget(m_history, 0, Qt::AlignTop);
+    acts->addStretch(1);
+    m_second->addWidget(m_facts, 1);
+    m_second->addLayout(acts);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     layout->addLayout(top);
-    layout->addLayout(second);
+    layout->addLayout(m_second);
     connect(m_loose, &QPushButton::clicked, this, &PartHead::fingerTightWanted);
     connect(m_below, &QCheckBox::toggled, this, &PartHead::withBelowChanged);
 }
@@ -83,6 +85,23 @@ void PartHead::show(Id<Component> part, const PartFigures &figures)
         words.append(shown ? tr("%1 with everything below").arg(hoursText(figures.minutes))
                            : tr("%1 in all").arg(hoursText(figures.minutes)));
     m_facts->setText(words.join(QStringLiteral(" · ")));
+    placeActs();
+}
+
+/// Beside the facts as long as these stay on one line, below them otherwise.
+void PartHead::placeActs()
+{
+    constexpr int gaps = 32;
+    const int acts = m_below->sizeHint().width() + m_history->sizeHint().width() + gaps;
+    const int facts = m_facts->fontMetrics().horizontalAdvance(m_facts->text());
+    const bool isBeside = !m_shown || facts + acts <= width();
+    m_second->setDirection(isBeside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+void PartHead::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    placeActs();
 }
 
 void PartHead::showFingerTight(int lines)

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QCheckBox;
 class QLabel;
 class QPushButton;
@@ -36,7 +37,11 @@ Q_SIGNALS:
     void withBelowChanged();
     void fingerTightWanted();
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
+    void placeActs();
     void showState(Id<Component> part);
     void showFingerTight(int lines);
     QString facts(const Component &part) const;
@@ -49,6 +54,8 @@ private:
     QPushButton *m_loose;
     int m_fingerTight = 0;
     QLabel *m_facts;
+    /// The facts, and what can be done about them.
+    QBoxLayout *m_second;
     QCheckBox *m_below;
     QPushButton *m_history;
 };
