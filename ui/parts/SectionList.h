@@ -80,6 +80,7 @@ private:
     void fitColumns();
     void fitWideColumn();
     int takeFromWords(int lacking);
+    int giveRest(int rest);
     int yieldOf(int column) const;
     int spareColumns(int lacking);
     void spare(int column, bool isSpared);
@@ -116,6 +117,8 @@ private:
 
     /// What a column besides the wide one asks for, and what it got.
     struct ColumnWish {
+        int wanted = 0;
+        /// The same, as far as it leaves room for others.
         int width = 0;
         /// Below this nobody could read its numbers and days.
         int least = 0;

@@ -28,7 +28,8 @@ int SectionList::wideColumn() const
     return m_section->type == RecordType::WorkSession ? m_model->columnCount() - 1 : 0;
 }
 
-/// One column takes the room that the others leave; none of them takes much.
+/// One column takes the room that the others leave; none of them takes much as long as it lacks
+/// any.
 void SectionList::fitColumns()
 {
     QHeaderView *header = m_view->header();
@@ -46,6 +47,7 @@ void SectionList::fitColumns()
             continue;
         }
         ColumnWish &wish = m_wanted[std::size_t(column)];
+        wish.wanted = wanted;
         wish.width = std::min(wanted, widest);
         wish.least = leastOf(column);
         give(column, wish.width);
@@ -112,7 +114,8 @@ bool SectionList::isSpared(int column) const
 }
 
 /// Where the others leave too little, words give way, then columns that the form tells as well,
-/// then the names; only where nobody could tell them apart any more goes on beyond the edge.
+/// then the names; only where nobody could tell them apart any more goes on beyond the edge. Short
+/// names ask for no more than they need, and what they leave goes to words that are cut.
 void SectionList::fitWideColumn()
 {
     constexpr int least = 170;
@@ -136,7 +139,8 @@ void SectionList::fitWideColumn()
     const int needed = std::clamp(m_wideWanted, least / 2, readable);
     const int enough = std::min(needed, tightest);
     room += spareColumns(enough - room);
-    room += takeFromWords(least - room);
+    room += takeFromWords(std::min(least, needed) - room);
+    room -= giveRest(room - m_wideWanted);
     header->resizeSection(wideColumn(), room < std::min(needed, bearable) ? needed : room);
 }
 
@@ -192,6 +196,22 @@ int SectionList::takeFromWords(int lacking)
         won += less;
     }
     return won;
+}
+
+/// To columns that ask for more than they got, the first ones first; how much they took.
+int SectionList::giveRest(int rest)
+{
+    int given = 0;
+    for (int column = 0; column < m_model->columnCount() && given < rest; ++column) {
+        const ColumnWish &wish = m_wanted[std::size_t(column)];
+        const int size = m_view->header()->sectionSize(column);
+        const int more = isOurs(column) ? std::min(wish.wanted - size, rest - given) : 0;
+        if (more <= 0)
+            continue;
+        give(column, size + more);
+        given += more;
+    }
+    return given;
 }
 
 } // namespace lastrivet::ui
