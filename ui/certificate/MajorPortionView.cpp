@@ -35,10 +35,10 @@ namespace lastrivet::ui {
 namespace {
 
 /// Narrower than this nobody tells one task from another.
-constexpr int leastTask = 150;
-/// The section stands in the panel of the chosen task, too.
-constexpr int leastSection = 72;
-constexpr int widestOther = 112;
+constexpr int leastTask = 190;
+/// The section and what shows it stand in the panel of the chosen task, too.
+constexpr int leastOther = 72;
+constexpr int widestOther = 168;
 constexpr int leastFigure = 28;
 
 std::string inLanguage(const std::string &text)
@@ -94,7 +94,7 @@ void MajorPortionView::build()
     halves->addWidget(m_panelArea);
     halves->setStretchFactor(0, 5);
     halves->setStretchFactor(1, 3);
-    halves->setSizes({720, 380});
+    halves->setSizes({748, 352});
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(halves);
@@ -109,7 +109,7 @@ QWidget *MajorPortionView::buildTable()
     m_rules->setForegroundRole(QPalette::PlaceholderText);
     m_table->setModel(m_model);
     m_table->setWideColumn(CreditModel::Task, leastTask);
-    m_table->setYielding({CreditModel::Section}, leastSection);
+    m_table->setYielding({CreditModel::Section, CreditModel::Evidence}, leastOther);
     // Columns of one figure need no more than it.
     m_table->horizontalHeader()->setMinimumSectionSize(leastFigure);
     auto *empty = new EmptyPlace(

@@ -102,13 +102,14 @@ void PlainTable::makeRoom()
     giveRest(room - std::max(m_leastWide, m_wideWanted));
 }
 
-/// Returns how much width was gained.
+/// Returns how much width was gained. A head is never cut.
 int PlainTable::takeFromYielding(int lacking)
 {
     int won = 0;
     for (const int column : m_yielding) {
         Width &width = m_widths[std::size_t(column)];
-        const int most = isColumnHidden(column) ? 0 : std::max(0, width.usual - m_leastYielding);
+        const int least = std::max(m_leastYielding, horizontalHeader()->sectionSizeHint(column));
+        const int most = isColumnHidden(column) ? 0 : std::max(0, width.usual - least);
         width.taken = std::clamp(lacking - won, 0, most);
         won += width.taken;
     }

@@ -320,6 +320,28 @@ TEST_CASE(
     CHECK(table.horizontalHeader()->length() <= table.viewport()->width());
 }
 
+TEST_CASE("What shows a task is read whole beside its name", "[certificate]")
+{
+    Window window;
+    window.add({0, 0, 0, 10}, {window.workshop.wing});
+    window.view.session().change(QStringLiteral("photos"), [&](Edit &edit) {
+        for (const char letter : {'a', 'b', 'c', 'd'}) {
+            Media photo;
+            photo.file = std::string("photos/at-work-") + letter + ".jpg";
+            photo.sha256 = std::string(64, letter);
+            photo.shows = {Shows::BuilderAtWork};
+            photo.links = {{RecordType::Component, window.workshop.wing.value()}};
+            edit.put(photo);
+        }
+    });
+    QCoreApplication::processEvents();
+    const auto &table = window.table();
+    const QModelIndex shown = table.model()->index(0, ui::CreditModel::Evidence);
+    REQUIRE(shown.data().toString() == QStringLiteral("4 pictures, 1 entries"));
+    CHECK(table.columnWidth(ui::CreditModel::Evidence) >= table.sizeHintForIndex(shown).width());
+    CHECK(table.horizontalHeader()->length() <= table.viewport()->width());
+}
+
 TEST_CASE("The major portion is shown whole, with the verdict and the first task", "[certificate]")
 {
     Window window;
