@@ -17605,6 +17605,10 @@
         <source>Tasks count, hours do not. Rules change: check the current form with your authority.</source>
         <translation>Aufgaben zählen, Stunden nicht. Regeln ändern sich: Prüfen Sie das geltende Formular bei Ihrer Behörde.</translation>
     </message>
+    <message>
+        <source>Go to the next of them</source>
+        <translation>Zur nächsten davon gehen</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MatchBar</name>

@@ -17605,6 +17605,10 @@
         <source>Tasks count, hours do not. Rules change: check the current form with your authority.</source>
         <translation>Les tâches comptent, pas les heures. Les règles changent&#xa0;: vérifiez le formulaire en vigueur auprès de votre autorité.</translation>
     </message>
+    <message>
+        <source>Go to the next of them</source>
+        <translation>Aller à la suivante</translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::MatchBar</name>

@@ -117,6 +117,16 @@ const credit::TaskEvidence &CreditModel::evidenceAt(int row) const
     return m_rows[std::size_t(row)].evidence;
 }
 
+int CreditModel::nextGap(int row) const
+{
+    const auto begin = m_rows.begin();
+    const bool isOne = taskAt(row) && m_rows[std::size_t(row)].isGap();
+    const auto behind = std::find_if(begin + (isOne ? row + 1 : 0), m_rows.end(),
+                                     [](const Row &each) { return each.isGap(); });
+    const auto found = behind != m_rows.end() ? behind : std::ranges::find_if(m_rows, &Row::isGap);
+    return found == m_rows.end() ? -1 : int(found - begin);
+}
+
 int CreditModel::rowCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : int(m_rows.size());

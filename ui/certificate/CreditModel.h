@@ -28,6 +28,9 @@ public:
     Id<CreditTask> taskAt(int row) const;
     int rowOf(Id<CreditTask> task) const;
     const credit::TaskEvidence &evidenceAt(int row) const;
+    /// The next row of a claimed task without a picture: behind `row` where that is one, else the
+    /// first; none is -1.
+    int nextGap(int row) const;
 
     int rowCount(const QModelIndex &parent = {}) const override;
     int columnCount(const QModelIndex &parent = {}) const override;
@@ -41,7 +44,10 @@ private:
         bool isFirstOfSection = false;
 
         bool isClaimed() const { return task.assembly_tenths + task.fabrication_tenths > 0; }
-        bool isGap() const { return isClaimed() && evidence.pictures.empty(); }
+        bool isGap() const
+        {
+            return isClaimed() && !task.not_applicable && evidence.pictures.empty();
+        }
     };
 
     QString text(const Row &row, int column) const;

@@ -65,6 +65,7 @@ MajorPortionView::MajorPortionView(Session &session, QWidget *parent)
     , m_loader(new PictureLoader(session, this))
     , m_model(new CreditModel(session, this))
     , m_verdict(new QLabel(this))
+    , m_gaps(flatButton({}, this))
     , m_rules(new QLabel(this))
     , m_table(new PlainTable(tr("Tasks of the major portion"), this))
     , m_tableOrEmpty(new QStackedWidget(this))
@@ -123,9 +124,12 @@ QWidget *MajorPortionView::buildTable()
     auto *layout = new QVBoxLayout(left);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_verdict);
+    layout->addWidget(m_gaps, 0, Qt::AlignLeft);
     layout->addWidget(m_rules);
     layout->addWidget(m_tableOrEmpty, 1);
     layout->addWidget(buildFoot());
+    m_gaps->setToolTip(tr("Go to the next of them"));
+    connect(m_gaps, &QPushButton::clicked, this, &MajorPortionView::goToNextGap);
     connect(m_table, &PlainTable::rowChosen, this, [this] { showCurrent(); });
     connect(m_table, &PlainTable::activated, this, [this] { m_panel->tenths().startTyping(); });
     return left;
@@ -228,6 +232,15 @@ void MajorPortionView::goOn()
     m_panel->tenths().startTyping();
 }
 
+void MajorPortionView::goToNextGap()
+{
+    const int row = m_model->nextGap(m_table->currentRow());
+    if (row < 0)
+        return;
+    m_table->selectRow(row);
+    m_table->scrollTo(m_model->index(row, 0));
+}
+
 QString MajorPortionView::verdict() const
 {
     return m_verdict->text();
@@ -240,13 +253,11 @@ void MajorPortionView::updateWords()
     for (const Message &sentence : credit::verdict(account))
         sentences << inWords(sentence);
     m_verdict->setText(sentences.join(QLatin1Char(' ')));
-    QStringList rules;
-    if (!account.evidence_gaps.empty())
-        rules << tr("%n claimed tasks have no picture.", nullptr,
-                    int(account.evidence_gaps.size()));
-    rules << tr("Tasks count, hours do not. Rules change: check the current form with your "
-                "authority.");
-    m_rules->setText(rules.join(QLatin1Char(' ')));
+    const int gaps = int(account.evidence_gaps.size());
+    m_gaps->setText(tr("%n claimed tasks have no picture.", nullptr, gaps));
+    m_gaps->setVisible(gaps > 0);
+    m_rules->setText(tr("Tasks count, hours do not. Rules change: check the current form with your "
+                        "authority."));
     const bool isAny = m_model->rowCount() > 0;
     m_tableOrEmpty->setCurrentIndex(isAny ? 0 : 1);
     for (const int column : {CreditModel::BuilderTick, CreditModel::MakerTick})

@@ -45,12 +45,15 @@ private:
     void addOwn();
     void showCurrent();
     void goOn();
+    void goToNextGap();
     void updateWords();
 
     Session &m_session;
     PictureLoader *m_loader;
     CreditModel *m_model;
     QLabel *m_verdict;
+    /// Leads from one claimed task without a picture to the next.
+    QPushButton *m_gaps;
     QLabel *m_rules;
     PlainTable *m_table;
     QStackedWidget *m_tableOrEmpty;

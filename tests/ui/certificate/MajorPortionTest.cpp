@@ -320,6 +320,28 @@ TEST_CASE(
     CHECK(table.horizontalHeader()->length() <= table.viewport()->width());
 }
 
+TEST_CASE("The count of claimed tasks without a picture leads from one to the next",
+          "[certificate]")
+{
+    Window window;
+    window.add({10, 0, 0, 0});
+    window.add({0, 0, 0, 10});
+    window.add({10, 0, 0, 0});
+    window.add({0, 0, 10, 0});
+    window.table().selectRow(0);
+    const QString words = QStringLiteral("2 claimed tasks have no picture.");
+    for (const int row : {1, 3, 1}) {
+        press(window.portion(), words);
+        CHECK(window.table().currentRow() == row);
+    }
+    // Nobody needs to show what the aircraft has not.
+    window.table().selectRow(3);
+    press(window.portion(), QStringLiteral("Mark as not applying"));
+    CHECK_FALSE(button(window.portion(), words));
+    press(window.portion(), QStringLiteral("1 claimed tasks have no picture."));
+    CHECK(window.table().currentRow() == 1);
+}
+
 TEST_CASE("What shows a task is read whole beside its name", "[certificate]")
 {
     Window window;
