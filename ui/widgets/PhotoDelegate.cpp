@@ -4,6 +4,7 @@
 
 #include "ui/shell/Theme.h"
 #include "ui/widgets/MediaModel.h"
+#include "ui/widgets/WrappedText.h"
 
 #include <QPainter>
 
@@ -70,11 +71,13 @@ void PhotoDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
     const auto picture = index.data(Qt::DecorationRole).value<QPixmap>();
     if (picture.isNull()) {
         const QString failure = index.data(MediaModel::FailureRole).toString();
+        const QString words =
+            failure.isEmpty() ? index.data(MediaModel::KindRole).toString() : failure;
+        const QRect inside = place.adjusted(6, 6, -6, -6);
         painter->fillRect(place, colours.raised);
         painter->setPen(colours.quietText);
-        painter->drawText(place.adjusted(6, 6, -6, -6), Qt::AlignCenter | Qt::TextWordWrap,
-                          failure.isEmpty() ? index.data(MediaModel::KindRole).toString()
-                                            : failure);
+        painter->drawText(inside, Qt::AlignCenter | Qt::TextWordWrap,
+                          withShortWords(words, painter->fontMetrics(), inside.width()));
     } else {
         drawPicture(*painter, place, picture);
     }

@@ -46,6 +46,14 @@ QString breakable(const QString &text)
     return shown;
 }
 
+QString withShortWords(const QString &text, const QFontMetrics &metrics, int width)
+{
+    QStringList words = text.split(QLatin1Char(' '));
+    for (QString &word : words)
+        word = metrics.elidedText(word, Qt::ElideMiddle, width);
+    return words.join(QLatin1Char(' '));
+}
+
 QStringList wrapped(const QString &text, const QFont &font, int width, int most)
 {
     const QFontMetrics metrics(font);

@@ -6,6 +6,7 @@
 #include <QStringList>
 
 class QFont;
+class QFontMetrics;
 class QPainter;
 class QRect;
 
@@ -18,6 +19,10 @@ QString unbroken(QString text);
 /// The same to be shown in a label that wraps: a word that is longer than any page is wide, such as
 /// a link, may be broken within. For the eye only, too.
 QString breakable(const QString &text);
+
+/// The text with every word that is wider than `width`, such as the name of a file, cut in its
+/// middle: how it begins and ends tells it from others.
+QString withShortWords(const QString &text, const QFontMetrics &metrics, int width);
 
 /// The text in lines no wider than `width`, at most `most` of them, broken between words, and
 /// not within a code; what is left over, and the end of a longer word, shows as "…".

@@ -92,3 +92,18 @@ TEST_CASE(
     REQUIRE(word.size() == 1);
     CHECK(word.front().endsWith(QChar(0x2026)));
 }
+
+TEST_CASE("The name of a file that is wider than its place is cut in its middle, and no other word")
+{
+    const QString name = QStringLiteral("photos/2026-05-13-right-wing-tank-bay-fittings.jpg");
+    const QFontMetrics metrics(QGuiApplication::font());
+    const int width = widthOf(name) * 2 / 3;
+    const QString said = QStringLiteral("%1 is not there.");
+    const QString found = withShortWords(said.arg(name), metrics, width);
+    CHECK(found.startsWith(QStringLiteral("photos/")));
+    CHECK(found.endsWith(QStringLiteral(".jpg is not there.")));
+    CHECK(widthOf(found.section(QLatin1Char(' '), 0, 0)) <= width);
+    CHECK(withShortWords(said.arg(QStringLiteral("a.jpg")), metrics, width) ==
+          said.arg(QStringLiteral("a.jpg")));
+    CHECK(withShortWords({}, metrics, width).isEmpty());
+}
