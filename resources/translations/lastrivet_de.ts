@@ -9277,7 +9277,7 @@
     </message>
     <message>
         <source>dropped %1</source>
-        <translation>gestrichen %1</translation>
+        <translation>gestrichen am %1</translation>
     </message>
     <message>
         <source>closes %1</source>
@@ -9357,15 +9357,15 @@
     </message>
     <message>
         <source>approved %1</source>
-        <translation>genehmigt %1</translation>
+        <translation>genehmigt am %1</translation>
     </message>
     <message>
         <source>approved %1, built</source>
-        <translation>genehmigt %1, gebaut</translation>
+        <translation>genehmigt am %1, gebaut</translation>
     </message>
     <message>
         <source>asked %1, no answer yet</source>
-        <translation>angefragt %1, noch keine Antwort</translation>
+        <translation>angefragt am %1, noch keine Antwort</translation>
     </message>
     <message>
         <source>built though rejected</source>
@@ -9377,7 +9377,7 @@
     </message>
     <message>
         <source>complied with %1</source>
-        <translation>erfüllt %1</translation>
+        <translation>erfüllt am %1</translation>
     </message>
     <message>
         <source>does not apply</source>
@@ -9393,11 +9393,11 @@
     </message>
     <message>
         <source>rejected %1</source>
-        <translation>abgelehnt %1</translation>
+        <translation>abgelehnt am %1</translation>
     </message>
     <message>
         <source>undone %1</source>
-        <translation>rückgängig gemacht %1</translation>
+        <translation>rückgängig gemacht am %1</translation>
     </message>
     <message>
         <source>torqued</source>
@@ -11529,7 +11529,7 @@
     </message>
     <message>
         <source>cured %1</source>
-        <translation>ausgehärtet %1</translation>
+        <translation>ausgehärtet am %1</translation>
     </message>
     <message>
         <source>cures until %1: %2 left</source>
@@ -11541,7 +11541,7 @@
     </message>
     <message>
         <source>expected %1</source>
-        <translation>erwartet %1</translation>
+        <translation>erwartet am %1</translation>
     </message>
     <message numerus="yes">
         <source>expired %n days ago</source>
@@ -15847,7 +15847,7 @@
     </message>
     <message>
         <source>removed %1</source>
-        <translation>ausgebaut %1</translation>
+        <translation>ausgebaut am %1</translation>
     </message>
     <message>
         <source>What is built in and can be taken out is listed here: engine, propeller, battery, instruments.</source>
@@ -20656,11 +20656,11 @@
     <name>lastrivet::ui::SquawkModel</name>
     <message>
         <source>verified %1</source>
-        <translation>nachgeprüft %1</translation>
+        <translation>nachgeprüft am %1</translation>
     </message>
     <message>
         <source>accepted as it is %1</source>
-        <translation>unverändert angenommen %1</translation>
+        <translation>unverändert angenommen am %1</translation>
     </message>
     <message>
         <source>open</source>

@@ -9277,7 +9277,7 @@
     </message>
     <message>
         <source>dropped %1</source>
-        <translation>abandonnée %1</translation>
+        <translation>abandonnée le %1</translation>
     </message>
     <message>
         <source>closes %1</source>
@@ -9357,15 +9357,15 @@
     </message>
     <message>
         <source>approved %1</source>
-        <translation>approuvé %1</translation>
+        <translation>approuvé le %1</translation>
     </message>
     <message>
         <source>approved %1, built</source>
-        <translation>approuvé %1, construit</translation>
+        <translation>approuvé le %1, construit</translation>
     </message>
     <message>
         <source>asked %1, no answer yet</source>
-        <translation>demandé %1, pas encore de réponse</translation>
+        <translation>demandé le %1, pas encore de réponse</translation>
     </message>
     <message>
         <source>built though rejected</source>
@@ -9377,7 +9377,7 @@
     </message>
     <message>
         <source>complied with %1</source>
-        <translation>appliqué %1</translation>
+        <translation>appliqué le %1</translation>
     </message>
     <message>
         <source>does not apply</source>
@@ -9393,11 +9393,11 @@
     </message>
     <message>
         <source>rejected %1</source>
-        <translation>refusé %1</translation>
+        <translation>refusé le %1</translation>
     </message>
     <message>
         <source>undone %1</source>
-        <translation>défait %1</translation>
+        <translation>défait le %1</translation>
     </message>
     <message>
         <source>torqued</source>
@@ -11541,7 +11541,7 @@
     </message>
     <message>
         <source>expected %1</source>
-        <translation>attendu %1</translation>
+        <translation>attendu le %1</translation>
     </message>
     <message numerus="yes">
         <source>expired %n days ago</source>
@@ -20656,11 +20656,11 @@
     <name>lastrivet::ui::SquawkModel</name>
     <message>
         <source>verified %1</source>
-        <translation>vérifiée %1</translation>
+        <translation>vérifiée le %1</translation>
     </message>
     <message>
         <source>accepted as it is %1</source>
-        <translation>acceptée en l’état %1</translation>
+        <translation>acceptée en l’état le %1</translation>
     </message>
     <message>
         <source>open</source>
