@@ -11760,6 +11760,13 @@
     </message>
 </context>
 <context>
+    <name>Told</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>Weighing</name>
     <message>
         <source>% MAC</source>

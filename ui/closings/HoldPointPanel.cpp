@@ -27,7 +27,7 @@ QPushButton *smallButton(const QString &words, const QString &about, const QStri
 {
     auto *button = flatButton(words, parent);
     button->setObjectName(name);
-    button->setAccessibleName(QStringLiteral("%1: %2").arg(words, about));
+    button->setAccessibleName(withColon(words, about));
     return button;
 }
 

@@ -157,9 +157,10 @@ QVariant LedgerModel::data(const QModelIndex &index, int role) const
     if (role == Qt::AccessibleTextRole) {
         if (about)
             return QStringLiteral("%1. %2").arg(sentence(*about), clearedBy(*about));
-        return QStringLiteral("%1: %2, %3")
-            .arg(asSentence(demandOf(shown.rule)), inWords(readiness::inWords(shown.outcome)),
-                 inWords(countedBy(shown.rule, shown.looked_at)));
+        return withColon(
+            asSentence(demandOf(shown.rule)),
+            QStringLiteral("%1, %2").arg(inWords(readiness::inWords(shown.outcome)),
+                                         inWords(countedBy(shown.rule, shown.looked_at))));
     }
     return {};
 }

@@ -243,6 +243,11 @@ std::optional<Moment> typedMoment(const QString &text, Moment today)
     return Moment::ofTime(day->day(), *minute);
 }
 
+QString withColon(const QString &name, const QString &what)
+{
+    return QCoreApplication::translate("Told", "%1: %2").arg(name, what);
+}
+
 QString hoursText(Minutes minutes)
 {
     const auto count = minutes.count();

@@ -63,6 +63,9 @@ std::optional<Moment> parseMoment(const QString &text);
 /// "14 Mar", "14.3. 9:30".
 std::optional<Moment> typedMoment(const QString &text, Moment today);
 
+/// "Name: what", with the colon as the language sets it.
+QString withColon(const QString &name, const QString &what);
+
 /// Hours and minutes, never decimals: "53 h 30".
 QString hoursText(Minutes minutes);
 

@@ -3,6 +3,7 @@
 #include "ui/parts/MeasurementPlot.h"
 
 #include "ui/convert/NumberText.h"
+#include "ui/convert/QtText.h"
 #include "ui/shell/Theme.h"
 
 #include <QPainter>
@@ -37,7 +38,7 @@ void MeasurementPlot::show(std::vector<PlottedValue> values, std::optional<doubl
     QStringList told;
     std::vector<double> all;
     for (const PlottedValue &value : m_values) {
-        told << QStringLiteral("%1: %2 %3").arg(value.name, numberText(value.value), unit);
+        told << withColon(value.name, QStringLiteral("%1 %2").arg(numberText(value.value), unit));
         all.push_back(value.value);
     }
     for (const auto &limit : {minimum, maximum}) {

@@ -30,8 +30,7 @@ QString describe(const Records &records, const WorkSession &work)
     QStringList what{partName(records, work.component_id), toQt(work.note).section(u'\n', 0, 0)};
     what.removeAll(QString());
     const QString days = when.join(QStringLiteral(", "));
-    return what.isEmpty() ? days
-                          : QStringLiteral("%1: %2").arg(days, what.join(QStringLiteral(", ")));
+    return what.isEmpty() ? days : withColon(days, what.join(QStringLiteral(", ")));
 }
 
 } // namespace

@@ -91,7 +91,10 @@ QString whereAndWhat(const exchange::InputError &error, const QString &file)
 {
     QStringList pieces{file, placeInWords(error.place), toQt(error.record), inWords(error.what)};
     pieces.removeAll(QString());
-    return pieces.join(QStringLiteral(": "));
+    QString told = pieces.value(0);
+    for (const QString &piece : pieces.mid(1))
+        told = withColon(told, piece);
+    return told;
 }
 
 void tellErrors(Session &session, const exchange::InputErrors &errors, const QString &file)

@@ -3,6 +3,7 @@
 #include "ui/stores/AmountBars.h"
 
 #include "ui/convert/MoneyText.h"
+#include "ui/convert/QtText.h"
 #include "ui/shell/Theme.h"
 
 #include <QHelpEvent>
@@ -38,7 +39,7 @@ QString told(const std::vector<NamedAmount> &amounts)
     QStringList lines;
     for (const NamedAmount &amount : amounts) {
         if (amount.amount.minor_units != 0)
-            lines << QStringLiteral("%1: %2").arg(amount.name, moneyText(amount.amount));
+            lines << withColon(amount.name, moneyText(amount.amount));
     }
     return lines.join(QStringLiteral("; "));
 }
@@ -163,10 +164,8 @@ bool AmountColumns::event(QEvent *event)
     for (std::size_t i = 0; i < m_amounts.size(); ++i) {
         const QRectF place = column(i);
         if (help->pos().x() >= place.left() && help->pos().x() < place.right() + 2) {
-            QToolTip::showText(
-                help->globalPos(),
-                QStringLiteral("%1: %2").arg(m_amounts[i].name, moneyText(m_amounts[i].amount)),
-                this);
+            QToolTip::showText(help->globalPos(),
+                               withColon(m_amounts[i].name, moneyText(m_amounts[i].amount)), this);
             return true;
         }
     }

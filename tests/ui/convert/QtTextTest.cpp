@@ -8,7 +8,9 @@
 #include "ui/convert/NumberText.h"
 #include "ui/convert/RefusalText.h"
 
+#include <QCoreApplication>
 #include <QLocale>
+#include <QTranslator>
 
 #include <catch2/catch.hpp>
 
@@ -36,6 +38,26 @@ TEST_CASE("That nothing was changed is said once, also where the reason says so"
     CHECK(nothingChanged(held) ==
           QStringLiteral("Nothing was changed: Another program holds the project's database just "
                          "now."));
+}
+
+TEST_CASE("What is said of a name stands behind a colon as the language sets it")
+{
+    class French final : public QTranslator {
+    public:
+        bool isEmpty() const override { return false; }
+        QString translate(const char *, const char *text, const char *, int) const override
+        {
+            return QLatin1String(text) == QLatin1String("%1: %2") ? QStringLiteral("%1\u00A0: %2")
+                                                                  : QString();
+        }
+    };
+    CHECK(withColon(QStringLiteral("May %2"), QStringLiteral("38 ohm")) ==
+          QStringLiteral("May %2: 38 ohm"));
+    French french;
+    QCoreApplication::installTranslator(&french);
+    CHECK(withColon(QStringLiteral("Mai"), QStringLiteral("38 ohm")) ==
+          QStringLiteral("Mai\u00A0: 38 ohm"));
+    QCoreApplication::removeTranslator(&french);
 }
 
 TEST_CASE("Days go to Qt and back, over leap days and the turn of the century")
