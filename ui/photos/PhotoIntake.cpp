@@ -171,10 +171,10 @@ void PhotoIntake::tell(const evidence::IntakeReport &report, const QString &faul
     if (!fault.isEmpty())
         words.append(tr("The rest was not taken in: %1").arg(fault));
     const QString sentences = words.join(QLatin1Char(' '));
-    if (troubles.isEmpty() && fault.isEmpty())
-        m_session.say(sentences);
-    else
+    if (!troubles.isEmpty() || !fault.isEmpty())
         m_session.complain(sentences);
+    else
+        sayTaken(sentences);
     std::vector<qint64> media;
     for (const auto id : report.taken)
         media.push_back(id.value());
@@ -183,6 +183,17 @@ void PhotoIntake::tell(const evidence::IntakeReport &report, const QString &faul
     m_withoutCopies.insert(m_withoutCopies.end(), report.taken.begin(), report.taken.end());
     if (!m_isMakingCopies)
         makeCopies();
+}
+
+/// What the photos belong to was said before them, with an offer to undo it: both stay.
+void PhotoIntake::sayTaken(const QString &sentences)
+{
+    if (!m_rows->isUndoable())
+        m_session.say(sentences);
+    else if (const QString begun = toQt(m_rows->begun()); begun.isEmpty())
+        m_session.sayUndoable(sentences);
+    else
+        m_session.sayUndoable(QStringLiteral("%1. %2").arg(begun, sentences));
 }
 
 /// Makes the copies that screens and packets show, one at a time: other work goes between.

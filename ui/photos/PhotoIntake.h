@@ -38,6 +38,7 @@ Q_SIGNALS:
 
 private:
     void tell(const evidence::IntakeReport &report, const QString &fault);
+    void sayTaken(const QString &sentences);
     QString whyNot(int files, const QStringList &troubles) const;
     void makeCopies();
 

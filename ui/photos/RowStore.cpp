@@ -100,15 +100,22 @@ void RowStore::storeNext()
 evidence::IntakeReport RowStore::store(const Waiting &next)
 {
     Project &project = m_session.project();
-    if (!next.goesOn)
-        m_row = next.act.row;
     const auto before = project.undoRow();
+    if (!next.goesOn) {
+        m_row = next.act.row;
+        m_begun = m_row != 0 && m_row == before ? next.act.label : std::string();
+    }
     project.goOnWith(m_kind == ChangeKind::Change ? m_row : 0, next.act.label);
     const auto apart = qScopeGuard([&] { project.goOnWith(0, {}); });
     auto report = evidence::store(project, next.batch, m_kind, intakeLabel);
     if (project.undoRow() != before)
         m_row = project.undoRow();
     return report;
+}
+
+bool RowStore::isUndoable() const
+{
+    return m_kind == ChangeKind::Change && m_row != 0 && m_session.project().undoRow() == m_row;
 }
 
 /// A row may be on record although its change ended with a fault: its file stays.

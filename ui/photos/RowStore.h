@@ -38,6 +38,10 @@ public:
     void add(const std::vector<evidence::Batch> &batches, const BegunAct &begun = {});
     /// Stores at once all that waits.
     void finish();
+    /// Undo would take back what was stored last, and with it only the act that it went on with.
+    bool isUndoable() const;
+    /// How undo names that act; empty where what was stored is an act of its own.
+    const std::string &begun() const { return m_begun; }
 
 Q_SIGNALS:
     /// All is stored, or nothing more will be: then `fault` says why.
@@ -62,6 +66,7 @@ private:
     std::deque<Waiting> m_waiting;
     /// The newest row of the act that is being stored.
     std::int64_t m_row = 0;
+    std::string m_begun;
     evidence::IntakeReport m_report;
     bool m_isStoring = false;
 };

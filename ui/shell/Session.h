@@ -116,6 +116,8 @@ public:
     void goTo(RecordRef record) { Q_EMIT recordWanted(record); }
     /// Says what happened, in the line at the foot of the window.
     void say(const QString &sentence) { Q_EMIT said(sentence, false); }
+    /// The same, offering undo, of what the sentence tells.
+    void sayUndoable(const QString &sentence) { Q_EMIT said(sentence, true); }
     void complain(const QString &sentence) { Q_EMIT complained(sentence); }
     void complain(const std::exception &fault);
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/squawks/SquawkCapture.h"
 
+#include "tests/ui/support/Hands.h"
 #include "tests/ui/support/Workshop.h"
 #include "ui/shell/Page.h"
 #include "ui/shell/ProjectView.h"
@@ -217,8 +218,9 @@ TEST_CASE("Photos dropped on the line, or pasted into it, belong to the squawk a
         CHECK(QFile::exists(
             QString::fromStdString((window.workshop.folder() / photo->file).string())));
     }
-    // What was one act is one to undo.
-    window.view.session().undo();
+    // What was one act is one to undo, which is still offered.
+    CHECK(says(window.view, QStringLiteral("written down: overdriven rivet. 2 taken in.")));
+    press(window.view, QStringLiteral("Undo"));
     CHECK(window.count() == before);
     CHECK(window.view.session().records()->media.size() + 2 == records->media.size());
     window.view.session().redo();
