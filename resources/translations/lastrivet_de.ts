@@ -19723,10 +19723,6 @@
 <context>
     <name>lastrivet::ui::SavedFilterMenu</name>
     <message>
-        <source>Filters</source>
-        <translation>Filter</translation>
-    </message>
-    <message>
         <source>Saved filters</source>
         <translation>Gespeicherte Filter</translation>
     </message>
@@ -19769,6 +19765,11 @@
     <message>
         <source>A saved filter needs a name.</source>
         <translation>Ein gespeicherter Filter braucht einen Namen.</translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <comment>filters</comment>
+        <translation>Gespeichert</translation>
     </message>
 </context>
 <context>
@@ -20646,6 +20647,15 @@
     <message>
         <source>More filters</source>
         <translation>Mehr Filter</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <comment>filters</comment>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>More filters: by severity, part, who verifies it, inspection and reach</source>
+        <translation>Mehr Filter: nach Schwere, Teil, Nachprüfendem, Prüfung und Erreichbarkeit</translation>
     </message>
 </context>
 <context>

@@ -19723,10 +19723,6 @@
 <context>
     <name>lastrivet::ui::SavedFilterMenu</name>
     <message>
-        <source>Filters</source>
-        <translation>Filtres</translation>
-    </message>
-    <message>
         <source>Saved filters</source>
         <translation>Filtres enregistrés</translation>
     </message>
@@ -19769,6 +19765,11 @@
     <message>
         <source>A saved filter needs a name.</source>
         <translation>Un filtre enregistré demande un nom.</translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <comment>filters</comment>
+        <translation>Enregistrés</translation>
     </message>
 </context>
 <context>
@@ -20646,6 +20647,15 @@
     <message>
         <source>More filters</source>
         <translation>Plus de filtres</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <comment>filters</comment>
+        <translation>Plus</translation>
+    </message>
+    <message>
+        <source>More filters: by severity, part, who verifies it, inspection and reach</source>
+        <translation>Plus de filtres&#xa0;: par gravité, pièce, vérificateur, inspection et accès</translation>
     </message>
 </context>
 <context>

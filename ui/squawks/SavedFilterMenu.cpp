@@ -15,7 +15,7 @@ namespace lastrivet::ui {
 
 SavedFilterMenu::SavedFilterMenu(Session &session, SquawkFilterBar &bar, ActLine &ask,
                                  QWidget *parent)
-    : QPushButton(tr("Filters"), parent)
+    : QPushButton(tr("Saved", "filters"), parent)
     , m_session(session)
     , m_bar(bar)
     , m_ask(ask)
@@ -23,6 +23,7 @@ SavedFilterMenu::SavedFilterMenu(Session &session, SquawkFilterBar &bar, ActLine
     , m_menu(new QMenu(this))
 {
     setAccessibleName(tr("Saved filters"));
+    setToolTip(accessibleName());
     setMenu(m_menu);
     connect(m_menu, &QMenu::aboutToShow, this, &SavedFilterMenu::fill);
 }

@@ -50,7 +50,7 @@ SquawkFilterBar::SquawkFilterBar(Session &session, QWidget *parent)
     , m_session(session)
     , m_text(new FilterLine(this))
     , m_standing(new QComboBox(this))
-    , m_more(new QPushButton(tr("More filters"), this))
+    , m_more(new QPushButton(tr("More", "filters"), this))
     , m_rest(new QWidget(this))
     , m_severity(new QComboBox(this))
     , m_part(new RecordLine(session, RecordType::Component, this))
@@ -83,6 +83,9 @@ void SquawkFilterBar::build()
     m_everything->setProperty("flat", true);
     m_everything->setAccessibleName(tr("Clear the filter"));
     m_more->setCheckable(true);
+    m_more->setAccessibleName(tr("More filters"));
+    m_more->setToolTip(
+        tr("More filters: by severity, part, who verifies it, inspection and reach"));
     auto *first = new QHBoxLayout;
     first->addWidget(m_text, 1);
     first->addWidget(m_standing);

@@ -64,7 +64,7 @@ QPushButton &moreButton(ui::SquawkFilterBar &bar)
 {
     const auto buttons = bar.findChildren<QPushButton *>();
     const auto found =
-        std::ranges::find(buttons, QStringLiteral("More filters"), &QPushButton::text);
+        std::ranges::find(buttons, QStringLiteral("More filters"), &QWidget::accessibleName);
     REQUIRE(found != buttons.end());
     return **found;
 }
@@ -150,6 +150,9 @@ TEST_CASE("Most choices of the bar are shown when wanted, and whenever one of th
     const auto severity =
         *std::ranges::find(boxes, QStringLiteral("Filter by severity"), &QWidget::accessibleName);
     QPushButton *more = &moreButton(bar);
+    // Beside it stand the saved filters, which are none of the more.
+    CHECK(more->text() == QStringLiteral("More"));
+    CHECK(button(bar, QStringLiteral("Saved")));
     CHECK_FALSE(severity->isVisible());
     QTest::keyClick(more, Qt::Key_Space);
     CHECK(severity->isVisible());
