@@ -152,7 +152,8 @@ HandOver handOver(const Records &records, const Profile &profile, const readines
     const Region region = Region::ofWholeAircraft(records, answer);
     HandOver book{.parts = partsOf(records, answer),
                   .equipment = equipmentOf(region),
-                  .whole = wholeAircraft(region, profile)};
+                  .whole = wholeAircraft(region, profile),
+                  .weight = weightReport(records, profile, region.asOf())};
     addHours(book, records, region.asOf());
     return book;
 }

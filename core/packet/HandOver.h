@@ -4,6 +4,7 @@
 
 #include "core/base/Minutes.h"
 #include "core/packet/Packet.h"
+#include "core/packet/WeightReport.h"
 
 #include <cstdint>
 #include <optional>
@@ -59,6 +60,11 @@ struct HandOver {
     /// Aircraft, closings, photographs of the structure, findings, hardware, materials and people
     /// of the whole aircraft; without what an inspector is asked.
     Packet whole;
+    /// The weighing, the empty weight and its centre of gravity, and what may be loaded.
+    WeightReport weight;
+
+    /// Anything of the weight is on record besides the equipment.
+    bool hasWeight() const { return weight.weighing || weight.limits || !weight.cases.empty(); }
 };
 
 HandOver handOver(const Records &records, const Profile &profile, const readiness::Answer &answer);

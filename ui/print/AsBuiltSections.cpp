@@ -36,6 +36,7 @@ void drawLeftOut(Pages &pages, const HandOver &book)
                           {whole.measurements.empty(), words.text("measurements")},
                           {whole.materials.empty(), words.text("uses of material")},
                           {book.equipment.empty(), words.text("equipment")},
+                          {!book.weight.weighing, words.text("weighings")},
                           {whole.photos.empty(), words.text("photographs of the structure")}});
 }
 

@@ -6,6 +6,7 @@
 #include "ui/print/Cautions.h"
 #include "ui/print/PacketSections.h"
 #include "ui/print/Pages.h"
+#include "ui/print/WeightSection.h"
 
 namespace lastrivet::print {
 
@@ -25,6 +26,8 @@ void drawBook(Pages &pages, const packet::HandOver &book, PictureShelf &shelf)
     drawIfAny(pages, whole, whole.materials, drawMaterials);
     drawIfAny(pages, whole, whole.tools, drawTools);
     drawEquipment(pages, book);
+    if (book.hasWeight())
+        drawWeight(pages, book.weight);
     drawLogSummary(pages, book);
     if (!whole.photos.empty())
         drawPhotographs(pages, whole, shelf);

@@ -30,6 +30,28 @@ TEST_CASE("The hours of a hand-over book are of what had begun by its moment, as
     CHECK_FALSE(before.last_work.has_value());
 }
 
+TEST_CASE("A hand-over book holds the weighing that was there at its moment")
+{
+    WingProject project;
+    Weighing weighing;
+    weighing.id = Id<Weighing>{1};
+    weighing.weighed_on = WingProject::at("2026-02-10");
+    weighing.scale_readings = {
+        {"left", 150, 0, 1800, {}}, {"right", 152, 2, 1800, {}}, {"tail", 40, 0, 5600, {}}};
+    project.records.weighings.put(weighing);
+    const auto bookBy = [&](const char *day) {
+        return packet::handOver(
+            project.records, project.profile,
+            readiness::readiness(project.records, project.profile, WingProject::at(day)));
+    };
+    CHECK_FALSE(bookBy("2026-02-09").weight.empty);
+    CHECK_FALSE(bookBy("2026-02-09").hasWeight());
+    const auto weighed = bookBy("2026-02-10");
+    CHECK(weighed.hasWeight());
+    REQUIRE(weighed.weight.empty);
+    CHECK(weighed.weight.empty->sum.weight == 340);
+}
+
 TEST_CASE("Equipment stands in a hand-over book as it was at its moment")
 {
     WingProject project;

@@ -81,6 +81,34 @@ TEST_CASE("The hand-over book holds the aircraft as built")
     }
 }
 
+TEST_CASE("The hand-over book tells how the aircraft was weighed, and says so where it was not")
+{
+    const PrintedFolder folder;
+    WingProject project;
+    const auto pdf = folder.path("book.pdf");
+    const auto textOfBook = [&] {
+        REQUIRE(print::printHandOver(bookOf(project.records, project.profile, project.as_of),
+                                     imprintOfTest(), folder.pictures(), {}, pdf));
+        return PrintedFolder::text(pdf);
+    };
+    CHECK_FALSE(textOfBook().contains(QLatin1String("Empty weight")));
+    CHECK(textOfBook().contains(QLatin1String("weighings")));
+    Weighing weighing;
+    weighing.id = Id<Weighing>{1};
+    weighing.weighed_on = WingProject::at("2026-01-05");
+    weighing.datum = "Leading edge of the wing";
+    weighing.scale_readings = {
+        {"left", 150, 0, 1800, {}}, {"right", 152, 2, 1800, {}}, {"tail", 40, 0, 5600, {}}};
+    project.records.weighings.put(weighing);
+    const QString text = textOfBook();
+    for (const char *words : {"Weight and balance", "Leading edge of the wing",
+                              "Empty weight and centre of gravity", "340.00", "2247.06"}) {
+        INFO(words);
+        CHECK(text.contains(QString::fromUtf8(words)));
+    }
+    CHECK_FALSE(text.contains(QLatin1String("weighings")));
+}
+
 TEST_CASE("The hand-over book tells no cost, shows no receipt, and says not how people are reached")
 {
     const PrintedFolder folder;
