@@ -79,6 +79,7 @@ void addHours(HandOver &book, const Records &records, Moment asOf)
     const auto sessions = workBy(records, asOf);
     const hours::Totals totals = hours::totals(records, sessions);
     book.total = totals.total.minutes;
+    book.worker_total = totals.total.worker_minutes;
     for (const PartInOrder &next : partsInOrder(records)) {
         const auto found =
             std::find_if(totals.components.begin(), totals.components.end(),

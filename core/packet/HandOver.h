@@ -54,7 +54,10 @@ struct HandOver {
     /// Hours of each part at the top of the tree with everything below it, then of no part; these
     /// and all that follow of work are of what had begun by the moment of the book.
     std::vector<PartHours> hours;
+    /// By the clock, as the hours of the parts.
     Minutes total;
+    /// Of all who worked, as the hours of the people.
+    Minutes worker_total;
     std::optional<Moment> first_work;
     std::optional<Moment> last_work;
     /// Aircraft, closings, photographs of the structure, findings, hardware, materials and people

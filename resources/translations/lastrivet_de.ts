@@ -8328,6 +8328,10 @@
         <source>Deviations that change the weight, built since the weighing and not in it: {0}.</source>
         <translation>Abweichungen, die die Masse ändern, seit der Wägung gebaut und nicht in ihr enthalten: {0}.</translation>
     </message>
+    <message>
+        <source>{0} by the clock, {1} of all who worked</source>
+        <translation>{0} nach der Uhr, {1} aller, die arbeiteten</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -8328,6 +8328,10 @@
         <source>Deviations that change the weight, built since the weighing and not in it: {0}.</source>
         <translation>Écarts qui changent la masse, construits depuis la pesée et absents de celle-ci&#xa0;: {0}.</translation>
     </message>
+    <message>
+        <source>{0} by the clock, {1} of all who worked</source>
+        <translation>{0} à l’horloge, {1} de tous ceux qui ont travaillé</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

@@ -40,13 +40,21 @@ void drawLeftOut(Pages &pages, const HandOver &book)
                           {whole.photos.empty(), words.text("photographs of the structure")}});
 }
 
+QString hoursOnRecord(const Wording &words, const HandOver &book)
+{
+    if (book.total.count() <= 0)
+        return {};
+    return words.text(
+        "{0} by the clock, {1} of all who worked",
+        {words.hours(book.total).toStdString(), words.hours(book.worker_total).toStdString()});
+}
+
 void drawHowLong(Pages &pages, const HandOver &book)
 {
     const Wording &words = pages.wording();
     drawFacts(pages, {{words.text("First work on record"), words.day(book.first_work)},
                       {words.text("Latest work on record"), words.day(book.last_work)},
-                      {words.text("Hours on record"),
-                       book.total.count() > 0 ? words.hours(book.total) : QString()},
+                      {words.text("Hours on record"), hoursOnRecord(words, book)},
                       {words.text("Parts"), words.number(std::int64_t(book.parts.size()))}});
 }
 
@@ -185,7 +193,7 @@ void drawLogSummary(Pages &pages, const HandOver &book)
     Table parts;
     parts.columns = {{words.text("Part, with everything below it"), 6},
                      {words.text("Log entries"), 2, true},
-                     {words.text("Time"), 2, true}};
+                     {words.text("By the clock"), 2, true}};
     for (const HandOver::PartHours &row : book.hours)
         parts.rows.push_back({{{row.part.empty() ? words.text("of no part") : asIs(row.part)},
                                {words.number(row.sessions)},

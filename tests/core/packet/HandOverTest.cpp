@@ -24,6 +24,7 @@ TEST_CASE("The hours of a hand-over book are of what had begun by its moment, as
     CHECK(early.last_work == first);
     const auto whole = bookBy(project.as_of);
     CHECK(whole.total == Minutes{195});
+    CHECK(whole.worker_total == Minutes{255});
     CHECK(whole.last_work == WingProject::at("2026-02-28T18:00"));
     const auto before = bookBy(WingProject::at("2026-02-25"));
     CHECK(before.hours.empty());

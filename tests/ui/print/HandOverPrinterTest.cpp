@@ -75,7 +75,7 @@ TEST_CASE("The hand-over book holds the aircraft as built")
     for (const char *word :
          {"HAND-OVER BOOK", "0042", "Contents", "LW-R3", "Tail skin", "Closings and signatures",
           "Thicker doubler", "Drilled out and replaced", "Rib 3 to spar", "Leak test",
-          "Tank sealant", "W-9", "Hans Helper", "Rib 3 as found", "Cautions"}) {
+          "Tank sealant", "W-9", "Hans Helper", "Rib 3 as found", "15 by the clock", "Cautions"}) {
         INFO(word);
         CHECK(text.contains(QString::fromUtf8(word)));
     }
