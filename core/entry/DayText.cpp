@@ -240,12 +240,17 @@ std::optional<Moment> slashedDay(std::string_view word)
     const auto second = first == std::string_view::npos ? first : word.find('/', first + 1);
     if (second == std::string_view::npos || word.size() - second != 5)
         return std::nullopt;
-    const auto one = wholeNumber(word.substr(0, first));
-    const auto other = wholeNumber(word.substr(first + 1, second - first - 1));
+    const auto front = word.substr(0, first);
+    const auto middle = word.substr(first + 1, second - first - 1);
     const auto yearNumber = wholeNumber(word.substr(second + 1));
-    if (!one || !other || !yearNumber || (*one <= months && *other <= months && *one != *other))
+    // The types of the calendar take a larger number modulo 256: "14/257/2026" is a drawing's.
+    if (!isOfDigits(front, 2) || !isOfDigits(middle, 2) || !yearNumber)
         return std::nullopt;
-    return *one > months ? dayOf(*yearNumber, *other, *one) : dayOf(*yearNumber, *one, *other);
+    const int one = *wholeNumber(front);
+    const int other = *wholeNumber(middle);
+    if (one <= months && other <= months && one != other)
+        return std::nullopt;
+    return one > months ? dayOf(*yearNumber, other, one) : dayOf(*yearNumber, one, other);
 }
 
 /// "14-Nov-2026", "14.Nov.26", "14/nov/2026".

@@ -142,7 +142,8 @@ TEST_CASE("A day between strokes is read where only one of its numbers can be th
     CHECK(read("2/14/2026") == "2026-02-14");
     CHECK(read("14/02/2026") == "2026-02-14");
     CHECK(read("3/3/2026") == "2026-03-03");
-    for (const auto text : {"3/4/2026", "31/2/2026", "14/14/2026", "14/2/26", "14/2", "1/14/226"})
+    for (const auto text : {"3/4/2026", "31/2/2026", "14/14/2026", "14/2/26", "14/2", "1/14/226",
+                            "14/257/2026", "5/258/2026", "269/5/2026", "/14/2026", "14//2026"})
         CHECK(read(text) == "none");
 }
 
