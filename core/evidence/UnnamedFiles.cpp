@@ -19,10 +19,10 @@ namespace {
 namespace fs = std::filesystem;
 
 /// Files that two takings-in share, of all projects, as long as the program runs: whichever of the
-/// two gives up does not know what becomes of the other.
+/// two gives up does not know what becomes of the other. Each is there as often as it was claimed.
 struct SharedFiles {
     std::mutex mutex;
-    std::set<fs::path> files;
+    std::multiset<fs::path> files;
 };
 
 SharedFiles &shared()
@@ -56,6 +56,14 @@ void keepForRecord(const fs::path &projectFolder, const std::string &file)
     auto &all = shared();
     const std::scoped_lock lock(all.mutex);
     all.files.insert(placeOf(projectFolder, file));
+}
+
+void letGo(const fs::path &projectFolder, const std::string &file)
+{
+    auto &all = shared();
+    const std::scoped_lock lock(all.mutex);
+    if (const auto claim = all.files.find(placeOf(projectFolder, file)); claim != all.files.end())
+        all.files.erase(claim);
 }
 
 void removeUnnamed(const fs::path &projectFolder, const std::vector<std::string> &files)

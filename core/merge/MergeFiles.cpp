@@ -39,13 +39,14 @@ bool isThere(const fs::path &folder, const Media &media)
 
 /// The same of a file that the merge needs. One of a new record may have been copied ahead, by
 /// somebody who gives up at this moment: it is there to stay, or is not there.
-bool isThereToStay(const CopyOfProject &mine, const Media &media)
+bool isThereToStay(const CopyOfProject &mine, const Media &media, BroughtFiles &brought)
 {
     if (!isThere(mine.folder, media))
         return false;
     if (mine.records->find(media.id))
         return true;
     evidence::keepForRecord(mine.folder, media.file);
+    brought.found.push_back(media.file);
     return isThere(mine.folder, media);
 }
 
@@ -172,12 +173,12 @@ void bringLeftOut(const Media &media, const FilesBySum &there, const FilesBySum 
         return;
     const bool isSummed = !media.sha256.empty();
     Media copy = media;
-    if (isSummed && isThereToStay(mine, copy) && isItsFile(mine.folder, copy))
+    if (isSummed && isThereToStay(mine, copy, brought) && isItsFile(mine.folder, copy))
         return;
     const auto ownName = ownFileName(media);
     if (!isSummed || isThere(mine.folder, media))
         copy.file = ownName;
-    if (isThereToStay(mine, copy))
+    if (isThereToStay(mine, copy, brought))
         return;
     auto places = there.placesOf(media, {media.file, ownName});
     if (auto place = isSummed ? std::nullopt : there.named(ownName))
@@ -200,7 +201,7 @@ bool bringFiles(const MergedHistories &merged, const CopyOfProject &mine,
     for (const auto &media : all) {
         if (!merged.state.records.find(media.id))
             bringLeftOut(media, there, here, mine, brought);
-        else if (!isThereToStay(mine, media))
+        else if (!isThereToStay(mine, media, brought))
             bringOne(media, there, here, mine, brought);
         if (onFile && !onFile(++done, all.size()))
             return false;
@@ -214,7 +215,7 @@ void bringDecided(const Decided &decided, const CopyOfProject &mine, BroughtFile
         const auto *media =
             ref.type == RecordType::Media ? decided.state.records.find(Id<Media>{ref.id}) : nullptr;
         const auto *was = media ? mine.records->find(media->id) : nullptr;
-        if (!media || (was && was->file == media->file) || isThereToStay(mine, *media))
+        if (!media || (was && was->file == media->file) || isThereToStay(mine, *media, brought))
             continue;
         bringFrom(FilesBySum(mine).placesOf(*media, decided.files), mine, *media, brought);
     }
@@ -222,6 +223,8 @@ void bringDecided(const Decided &decided, const CopyOfProject &mine, BroughtFile
 
 void takeBack(const fs::path &folder, const BroughtFiles &brought)
 {
+    for (const std::string &file : brought.found)
+        evidence::letGo(folder, file);
     evidence::removeUnnamed(folder, brought.copied);
 }
 

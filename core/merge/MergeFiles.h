@@ -24,6 +24,8 @@ struct CopyOfProject {
 struct BroughtFiles {
     /// As records name them.
     std::vector<std::string> copied;
+    /// Those of new records that lay there already; whoever copied them must not take them back.
+    std::vector<std::string> found;
     /// New files, as records name them, that neither copy has whole.
     std::vector<std::string> missing;
 };
@@ -39,7 +41,8 @@ bool bringFiles(const MergedHistories &merged, const CopyOfProject &mine,
 /// in the folder of `mine` already, and are copied to the name that the record has from now on.
 void bringDecided(const Decided &decided, const CopyOfProject &mine, BroughtFiles &brought);
 
-/// Removes what was copied into the folder, but nothing that a record names by now.
+/// Removes what was copied into the folder, but nothing that a record names by now, and leaves what
+/// was found there to those who copied it.
 void takeBack(const std::filesystem::path &folder, const BroughtFiles &brought);
 
 } // namespace lastrivet::merge

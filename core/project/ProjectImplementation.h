@@ -19,6 +19,10 @@
 #include <string_view>
 #include <utility>
 
+namespace lastrivet::merge {
+struct BroughtFiles;
+}
+
 namespace lastrivet {
 
 /// The database and the snapshot behind a project, and the one path of every change.
@@ -117,6 +121,10 @@ private:
     /// Notes the newest row of the journal.
     void noteRow(const JournalLine &line);
     Result<ChangeNotice, Refusal> carryOut(const Plan &plan);
+    /// The same after files were copied into the folder by `bring`, which notes them in `brought`;
+    /// they are taken back where nothing comes on record.
+    Result<ChangeNotice, Refusal> carryOutWithFiles(const Plan &plan, merge::BroughtFiles &brought,
+                                                    const std::function<void()> &bring);
     Result<Outcome, Refusal> write(const Plan &plan);
     Result<ChangeNotice, Refusal> takeBack(const UndoHistory::Change &change, ChangeKind kind);
     std::shared_ptr<const Records> readAfter(const Plan &plan,

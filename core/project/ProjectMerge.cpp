@@ -71,21 +71,26 @@ std::string labelOf(std::size_t changes)
                        changes == 1 ? "change" : "changes");
 }
 
-/// Copies files into the folder by `bring`; takes back what it copied when one of them cannot be.
-template <class Bring>
-merge::BroughtFiles broughtAllOrNone(const std::filesystem::path &folder, const Bring &bring)
+} // namespace
+
+Result<ChangeNotice, Refusal>
+Project::Implementation::carryOutWithFiles(const Plan &plan, merge::BroughtFiles &brought,
+                                           const std::function<void()> &bring)
 {
-    merge::BroughtFiles brought;
+    const Snapshot before = m_records;
     try {
-        bring(brought);
+        bring();
+        auto done = carryOut(plan);
+        if (!done)
+            merge::takeBack(m_folder.root(), brought);
+        return done;
     } catch (...) {
-        merge::takeBack(folder, brought);
+        // Who is told of the change may have thrown when it was on record.
+        if (m_records == before)
+            merge::takeBack(m_folder.root(), brought);
         throw;
     }
-    return brought;
 }
-
-} // namespace
 
 void Project::Implementation::writeState(const merge::MergeState &after,
                                          const std::set<RecordRef> &touched)
@@ -126,11 +131,6 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesyste
         report.conflicts = undecided(merged.state.conflicts);
         if (merged.carried.empty())
             return report;
-        auto brought = broughtAllOrNone(m_folder.root(), [&](merge::BroughtFiles &files) {
-            merge::bringFiles(merged, {m_folder.root(), m_records.get()}, copy.files(), files);
-        });
-        report.files = brought.copied.size();
-        report.missing_files = std::move(brought.missing);
         Plan plan{
             ChangeKind::Merge,    labelOf(merged.carried.size()), {}, merged.touched.size(), {},
             &merged.state.records};
@@ -140,11 +140,14 @@ Result<MergeReport, Refusal> Project::Implementation::merge(const std::filesyste
             writeState(merged.state, merged.touched);
             return std::nullopt;
         };
-        auto done = carryOut(plan);
-        if (!done) {
-            merge::takeBack(m_folder.root(), brought);
+        merge::BroughtFiles brought;
+        const auto done = carryOutWithFiles(plan, brought, [&] {
+            merge::bringFiles(merged, {m_folder.root(), m_records.get()}, copy.files(), brought);
+        });
+        if (!done)
             return done.reason();
-        }
+        report.files = brought.copied.size();
+        report.missing_files = std::move(brought.missing);
         report.records = done->touched.size();
         m_greatestId = std::max(m_greatestId, greatestId(*m_records));
         return report;
@@ -186,13 +189,10 @@ Result<ChangeNotice, Refusal> Project::Implementation::decide(std::int64_t confl
             writeState(decided->state, decided->touched);
             return std::nullopt;
         };
-        const auto brought = broughtAllOrNone(m_folder.root(), [&](merge::BroughtFiles &files) {
-            merge::bringDecided(*decided, {m_folder.root(), m_records.get()}, files);
+        merge::BroughtFiles brought;
+        return carryOutWithFiles(plan, brought, [&] {
+            merge::bringDecided(*decided, {m_folder.root(), m_records.get()}, brought);
         });
-        auto done = carryOut(plan);
-        if (!done)
-            merge::takeBack(m_folder.root(), brought);
-        return done;
     });
 }
 

@@ -66,14 +66,14 @@ void finish(Session &session, merge::FilesAhead &files, const QString &place, QW
     bool isMerged = false;
     try {
         const std::size_t copied = files.copied();
-        // From here on it may not be known whether records name them.
-        files.stay();
         const auto report = session.project().merge(toPath(place));
-        if (report)
-            tell(session, *report, copied, view);
-        else
-            refuse(session, inWords(report.reason()));
         isMerged = bool(report);
+        if (isMerged) {
+            files.stay();
+            tell(session, *report, copied, view);
+        } else {
+            refuse(session, inWords(report.reason()));
+        }
     } catch (const Fault &fault) {
         refuse(session, inWords(fault.message()));
     }

@@ -131,6 +131,27 @@ TEST_CASE("A merge that cannot copy every file leaves none behind")
     CHECK(two.isThere());
 }
 
+TEST_CASE("Files that were copied ahead go again when the merge that found them there fails")
+{
+    WithPhoto two;
+    evidence::IncomingFile paper;
+    paper.path = two.kim->folder().parent_path() / "note.pdf";
+    test::writeText(paper.path, "%PDF-1.4\n" + std::string(3000, 'x') + "\n%%EOF\n");
+    REQUIRE(evidence::takeIn(**two.kim, {paper}).taken.size() == 1);
+    const auto documents = two.robin.folder() / "documents";
+    {
+        merge::FilesAhead files(two.robin.folder(), two.kim->folder());
+        REQUIRE(files.bring());
+        REQUIRE(files.copied() == 2);
+        std::filesystem::remove_all(documents);
+        test::writeText(documents, "in the way");
+        CHECK_THROWS_AS(two.robin->merge(two.kim->folder()), Fault);
+        CHECK(two.isThere());
+    }
+    CHECK_FALSE(two.isThere());
+    CHECK(two.robin->records()->media.isEmpty());
+}
+
 TEST_CASE("Nothing is copied ahead from what is no copy of the project")
 {
     WithPhoto two;
