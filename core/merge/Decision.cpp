@@ -6,22 +6,12 @@
 #include "core/merge/Replay.h"
 #include "core/records/OwnFileName.h"
 
-#include <algorithm>
-
 namespace lastrivet::merge {
 
 namespace {
 
 using storage::ConflictRow;
 using storage::RecordRows;
-
-std::size_t columnOf(const storage::RecordTable &table, std::string_view name)
-{
-    const auto &columns = table.columns();
-    return std::size_t(std::find_if(columns.begin(), columns.end(),
-                                    [&](const auto &column) { return column.name == name; }) -
-                       columns.begin());
-}
 
 const storage::RecordTable *listOf(const ConflictRow &conflict)
 {
@@ -74,9 +64,7 @@ void nameFiles(Decided &decided, const Records &before, const storage::JournalRo
     const auto content = contentOf(*leftOut.changeset);
     for (const auto &edits : content.records) {
         const auto *own = edits.record.type == RecordType::Media ? edits.own() : nullptr;
-        if (!own || file >= own->after.size() || !own->after[file])
-            continue;
-        if (const auto *name = std::get_if<std::string>(&*own->after[file]))
+        if (const auto *name = own ? storage::textIn(own->after, file) : nullptr)
             decided.files.insert(*name);
     }
     for (const RecordRef ref : decided.touched) {

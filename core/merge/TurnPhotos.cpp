@@ -4,7 +4,6 @@
 
 #include "core/records/OwnFileName.h"
 
-#include <algorithm>
 #include <string>
 
 namespace lastrivet::merge {
@@ -13,14 +12,7 @@ namespace {
 
 using storage::Cell;
 using storage::RecordTable;
-
-std::size_t columnOf(const RecordTable &table, std::string_view name)
-{
-    const auto &columns = table.columns();
-    return std::size_t(std::find_if(columns.begin(), columns.end(),
-                                    [&](const auto &column) { return column.name == name; }) -
-                       columns.begin());
-}
+using storage::textIn;
 
 const RecordTable &mediaTable()
 {
@@ -40,11 +32,6 @@ bool namesMedia(const RowEdit &edit, std::size_t column,
     return subject < cells.size() && cells[subject] == Cell{std::string(word(RecordType::Media))};
 }
 
-const std::string *textIn(const std::optional<Cell> &cell)
-{
-    return cell ? std::get_if<std::string>(&*cell) : nullptr;
-}
-
 } // namespace
 
 void Turn::findSamePhotos()
@@ -54,12 +41,12 @@ void Turn::findSamePhotos()
     for (const auto &edits : m_content.records) {
         const auto *own = edits.own();
         if (edits.record.type != RecordType::Media || !own || own->kind != RowChange::Insert ||
-            sum >= own->after.size() || m_memory.samePhoto.contains(edits.record.id))
+            m_memory.samePhoto.contains(edits.record.id))
             continue;
         // One that came withdrawn must not take one that counts along.
-        if (withdrawn < own->after.size() && textIn(own->after[withdrawn]))
+        if (textIn(own->after, withdrawn))
             continue;
-        const auto *text = textIn(own->after[sum]);
+        const auto *text = textIn(own->after, sum);
         const auto *known = text && !text->empty()
                                 ? m_memory.photos.withSum(m_after.records, *text, edits.record.id)
                                 : nullptr;
@@ -152,15 +139,15 @@ void Turn::leaveNames(Records &records, std::set<RecordRef> &touched)
     static const auto file = columnOf(mediaTable(), "file");
     for (const auto &edits : m_content.records) {
         const auto *own = edits.own();
-        const auto *name = edits.record.type == RecordType::Media && own &&
-                                   own->kind == RowChange::Insert && file < own->after.size()
-                               ? textIn(own->after[file])
-                               : nullptr;
+        const auto *name =
+            edits.record.type == RecordType::Media && own && own->kind == RowChange::Insert
+                ? textIn(own->after, file)
+                : nullptr;
         if (!name)
             continue;
         m_memory.leftOutFiles.try_emplace(*name, edits.record);
         const Media *media = m_memory.photos.withFile(records, *name);
-        const auto *digits = sum < own->after.size() ? textIn(own->after[sum]) : nullptr;
+        const auto *digits = textIn(own->after, sum);
         if (!media || media->id.value() == edits.record.id || (digits && media->sha256 == *digits))
             continue;
         const RecordRef other{RecordType::Media, media->id.value()};

@@ -240,6 +240,12 @@ Blob ChangeRecording::changeset()
     return blobOf(owner, count);
 }
 
+const std::string *textIn(const std::vector<std::optional<Cell>> &cells, std::size_t column)
+{
+    return column < cells.size() && cells[column] ? std::get_if<std::string>(&*cells[column])
+                                                  : nullptr;
+}
+
 RecordRef recordOf(const ChangedRow &row)
 {
     if (!row.recordTable)

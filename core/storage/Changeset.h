@@ -51,6 +51,9 @@ struct ChangedRow {
     }
 };
 
+/// The text in a column of a changed row; null when the row has no such cell, or no text there.
+const std::string *textIn(const std::vector<std::optional<Cell>> &cells, std::size_t column);
+
 /// The record that the row belongs to; the project for a row that belongs to none.
 RecordRef recordOf(const ChangedRow &row);
 

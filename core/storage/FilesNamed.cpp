@@ -8,34 +8,19 @@
 
 #include <SQLiteCpp/Statement.h>
 
-#include <algorithm>
 #include <cstdint>
 #include <filesystem>
-#include <optional>
 #include <variant>
-#include <vector>
 
 namespace lastrivet::storage {
 
 namespace {
 
-const std::string *textIn(const std::vector<std::optional<Cell>> &cells, std::size_t column)
-{
-    return column < cells.size() && cells[column] ? std::get_if<std::string>(&*cells[column])
-                                                  : nullptr;
-}
-
 void addFiles(const ChangedRow &change, std::set<std::string> &names)
 {
     if (change.table != word(RecordType::Media))
         return;
-    const auto &columns = change.recordTable->columns();
-    const auto columnOf = [&](std::string_view name) {
-        return std::size_t(std::find_if(columns.begin(), columns.end(),
-                                        [&](const auto &column) { return column.name == name; }) -
-                           columns.begin());
-    };
-    const auto file = columnOf("file");
+    const auto file = columnOf(*change.recordTable, "file");
     for (const auto *cells : {&change.before, &change.after}) {
         if (const auto *name = textIn(*cells, file))
             names.insert(fileName(*name));
@@ -44,7 +29,7 @@ void addFiles(const ChangedRow &change, std::set<std::string> &names)
     const auto *id = name ? std::get_if<std::int64_t>(&*change.key(0)) : nullptr;
     if (change.kind != RowChange::Insert || !id)
         return;
-    const auto *sum = textIn(change.after, columnOf("sha256"));
+    const auto *sum = textIn(change.after, columnOf(*change.recordTable, "sha256"));
     names.insert(fileName(ownFileName(*name, sum ? *sum : std::string(), *id)));
 }
 

@@ -6,7 +6,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <fstream>
 #include <system_error>
 
@@ -59,8 +58,7 @@ WHERE media.kind = 'photo' AND media.withdrawn_on IS NULL AND gone IS NULL ORDER
 
 bool hasColumn(const RecordTable &table, std::string_view name)
 {
-    return std::any_of(table.columns().begin(), table.columns().end(),
-                       [=](const RecordTable::Column &column) { return column.name == name; });
+    return columnOf(table, name) < table.columns().size();
 }
 
 /// How the records of a table lead to parts, as a branch of the query; empty when they do not.

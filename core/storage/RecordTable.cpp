@@ -170,6 +170,12 @@ const RecordTable *findRecordTable(std::string_view name)
     return found == all.end() ? nullptr : &*found;
 }
 
+std::size_t columnOf(const RecordTable &table, std::string_view name)
+{
+    return std::size_t(std::ranges::find(table.columns(), name, &RecordTable::Column::name) -
+                       table.columns().begin());
+}
+
 std::string numbersText(const Field &field, const void *row)
 {
     std::string text = "[";

@@ -5,6 +5,7 @@
 #include "core/records/Description.h"
 #include "core/storage/Cell.h"
 
+#include <cstddef>
 #include <span>
 #include <string>
 #include <string_view>
@@ -58,6 +59,8 @@ private:
 std::span<const RecordTable> recordTables();
 std::span<const RecordTable> tablesOf(RecordType type);
 const RecordTable *findRecordTable(std::string_view name);
+/// The place of a column in the rows of a table; their size when it has no such column.
+std::size_t columnOf(const RecordTable &table, std::string_view name);
 
 /// The table with the project's copy of its rule profile; journalled like the records.
 inline constexpr std::string_view profileTable = "profile_copy";

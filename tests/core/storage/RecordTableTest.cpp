@@ -23,6 +23,8 @@ TEST_CASE("The column of a field that came later is the last, wherever the field
     const auto description = describeRecord<Flight>(fields);
     const RecordTable table(description);
     CHECK(table.columnList() == R"("id","flown_on","note","withdrawn_on","minutes","landings")");
+    CHECK(columnOf(table, "note") == 2);
+    CHECK(columnOf(table, "nothing") == 6);
     Flight flight;
     flight.id = Id<Flight>{7};
     flight.landings = 12;
