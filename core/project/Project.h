@@ -123,7 +123,8 @@ public:
     /// Takes back what row `seq` of the journal changed, however long ago, by a new change named
     /// `label`: changed records become what they were, and records that the row added are withdrawn
     /// with `label` as the reason. Refused when a later row changed one of them, which the refusal
-    /// names. When `seq` is the row that `undo` would take back, it is undone instead.
+    /// names. When `seq` is the row that `undo` would begin with, it is undone instead, without
+    /// what else belongs to its act.
     Result<ChangeNotice, Refusal> reverse(std::int64_t seq, std::string_view label);
 
     /// Brings in the changes that another copy of this project has and this one lacks, and the

@@ -18,8 +18,8 @@ namespace lastrivet::exchange {
 void writeCsv(const Records &records, RecordType type, std::ostream &out);
 
 /// Writes a file per record type, named like its array in the interchange document, into a folder
-/// that is made when it is not there. Throws `NotSaved`; then no file of an earlier export is
-/// changed.
+/// that is made when it is not there. All are on the disk before the first takes the place of one
+/// of an earlier export. Throws `NotSaved`.
 void writeCsvFolder(const Records &records, const std::filesystem::path &folder);
 
 /// A text as one cell: quoted where it must be, and nothing that a spreadsheet would run.
