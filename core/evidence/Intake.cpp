@@ -216,16 +216,16 @@ private:
     {
         copy.settle();
         const fs::path relative = folderFor(kind, whenFor(answer.media));
-        const fs::path folder = m_folder / relative;
         const std::string name = nameIn(relative, copy, kind, what, answer);
+        const std::string file = (relative / name).generic_string();
         try {
-            settleFolder(folder);
+            settleFolder(m_folder / relative);
         } catch (const FileFault &) {
             if (answer.made_file)
-                fs::remove(folder / name);
+                removeUnnamed(m_folder, {file});
             throw;
         }
-        answer.media.file = (relative / name).generic_string();
+        answer.media.file = file;
         answer.outcome = PreparedFile::Outcome::Copied;
     }
 
@@ -270,9 +270,11 @@ PreparedFile Intake::prepare(const IncomingFile &file, std::stop_token stop)
     answer.source = file.path;
     try {
         m_implementation->prepare(file, stop, answer);
+    } catch (const DiskFault &fault) {
+        answer.failure = fault.message();
+        answer.is_of_disk = true;
     } catch (const FileFault &fault) {
         answer.failure = fault.message();
-        answer.is_of_disk = dynamic_cast<const DiskFault *>(&fault) != nullptr;
     } catch (const std::exception &error) {
         answer.failure = {"{0} was not taken in: {1}.", {shownName(file.path), error.what()}};
     }
