@@ -3,6 +3,7 @@
 #include "ui/print/PacketMaker.h"
 
 #include "core/base/Error.h"
+#include "core/base/WriteFailure.h"
 #include "core/evidence/MediaFile.h"
 #include "core/evidence/files/SummedFolder.h"
 #include "ui/print/PacketPrinter.h"
@@ -138,7 +139,8 @@ std::optional<PacketMade> makePacket(const PacketOrder &order, const Records &re
     } catch (const Cancelled &) {
         return std::nullopt;
     } catch (const fs::filesystem_error &error) {
-        throw NotSaved(Message{"The packet was not written: {0}.", {error.code().message()}});
+        throw NotSaved(
+            Message{"The packet was not written: {0}.", {whyDiskFailed(error.code().value())}});
     }
     return std::nullopt;
 }
