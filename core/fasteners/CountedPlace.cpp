@@ -3,6 +3,7 @@
 #include "core/fasteners/CountedPlace.h"
 
 #include "core/base/CaseFold.h"
+#include "core/base/CountWords.h"
 #include "core/base/Trimmed.h"
 
 #include <algorithm>
@@ -14,11 +15,6 @@
 namespace lastrivet::fasteners {
 
 namespace {
-
-/// What stands between a count and what is counted, in small letters.
-constexpr std::array<std::string_view, 21> countWords{
-    "x",    "×",   "*",   "pc",  "pc.",  "pcs",   "pcs.", "piece", "pieces", "ea",    "ea.",
-    "each", "off", "st.", "stk", "stk.", "stück", "pce",  "pces",  "pièce",  "pièces"};
 
 /// More than one fastener; of German and English words the end of a longer one, too.
 constexpr std::array<std::string_view, 15> ends{

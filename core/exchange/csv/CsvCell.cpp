@@ -3,6 +3,7 @@
 #include "core/exchange/csv/CsvCell.h"
 
 #include "core/base/CaseFold.h"
+#include "core/base/CountWords.h"
 #include "core/base/Digits.h"
 #include "core/base/ParseNumber.h"
 #include "core/base/Trimmed.h"
@@ -12,8 +13,8 @@
 #include "core/exchange/csv/CsvExport.h"
 
 #include <algorithm>
-#include <array>
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace lastrivet::exchange {
@@ -117,23 +118,26 @@ std::string withoutBlanksOfThousands(std::string_view text)
     return plain;
 }
 
-/// What people write behind a count, in small letters.
-constexpr std::array<std::string_view, 20> countWords{
-    "x",    "×",  "pc",  "pc.", "pcs",  "pcs.",  "piece", "pieces", "ea",    "ea.",
-    "each", "st", "st.", "stk", "stk.", "stück", "pce",   "pces",   "pièce", "pièces"};
+/// "12" of "12 pcs", where this word stands behind a figure.
+std::optional<std::string_view> withoutWord(std::string_view text, std::string_view word)
+{
+    if (!folded(text).ends_with(word))
+        return std::nullopt;
+    const auto count = trimmed(text.substr(0, text.size() - word.size()));
+    return !count.empty() && isDigit(count.back()) ? std::optional(count) : std::nullopt;
+}
 
 /// "12" of "12 pcs" and "12 Stk."; the whole text where no such word stands behind a figure.
 std::string_view withoutCountWord(std::string_view text)
 {
-    const std::string small = folded(text);
+    if (!text.empty() && isDigit(text.back()))
+        return text;
     for (const std::string_view word : countWords) {
-        if (!small.ends_with(word))
-            continue;
-        const auto count = trimmed(text.substr(0, text.size() - word.size()));
-        if (!count.empty() && isDigit(count.back()))
-            return count;
+        if (const auto count = withoutWord(text, word))
+            return *count;
     }
-    return text;
+    // Alone in its cell it cannot be an ordinal or a station, as in a line of words.
+    return withoutWord(text, "st").value_or(text);
 }
 
 /// "4" of "4.0" and "4,00", as spreadsheets write whole numbers; the zeros of "4.000" may be those

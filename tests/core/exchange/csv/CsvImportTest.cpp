@@ -333,7 +333,7 @@ TEST_CASE("A quantity may have a word for pieces behind it, or the noughts of a 
         return plan.errors.empty() && line ? line->quantity : -1;
     };
     for (const auto *text : {"12", "12 pcs", "12pcs.", "12 EA", "12 Stk.", "12 St", "12 Stück",
-                             "12 pièces", "12x", "12 ×", "12.0", "12,00"}) {
+                             "12 pièces", "12x", "12 ×", "12 off", "12 *", "12.0", "12,00"}) {
         INFO(text);
         CHECK(quantity(text) == 12);
     }
