@@ -14,6 +14,7 @@
 #include <fmt/format.h>
 #include <iterator>
 #include <optional>
+#include <span>
 #include <utility>
 
 namespace lastrivet::stores {
@@ -46,9 +47,10 @@ bool endsWithCode(std::string_view text)
            !isLetter(text[text.size() - length - 1]);
 }
 
+/// Takes a word or sign, given in small letters, off the front or the end.
 bool take(std::string_view &text, std::string_view sign)
 {
-    const auto place = text.find(sign);
+    const auto place = asciiLower(text).find(sign);
     if (place != 0 && (place == std::string_view::npos || place + sign.size() != text.size()))
         return false;
     text = place == 0 ? text.substr(sign.size()) : text.substr(0, place);
@@ -56,14 +58,24 @@ bool take(std::string_view &text, std::string_view sign)
     return true;
 }
 
-/// Dollars of one country, which begin or end like a code.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 7> dollars{{{"US$", "USD"},
-                                                                                {"$US", "USD"},
-                                                                                {"CA$", "CAD"},
-                                                                                {"CAN$", "CAD"},
-                                                                                {"$CAN", "CAD"},
-                                                                                {"$CA", "CAD"},
-                                                                                {"AU$", "AUD"}}};
+/// How people write a currency, in small letters, and its code.
+using Saying = std::pair<std::string_view, std::string_view>;
+/// Dollars of one country, which begin or end like a code. "$can" comes before its beginning.
+constexpr std::array<Saying, 7> dollars{{{"us$", "USD"},
+                                         {"$us", "USD"},
+                                         {"ca$", "CAD"},
+                                         {"can$", "CAD"},
+                                         {"$can", "CAD"},
+                                         {"$ca", "CAD"},
+                                         {"au$", "AUD"}}};
+constexpr std::array<Saying, 8> currencyWords{{{"eur", "EUR"},
+                                               {"euro", "EUR"},
+                                               {"euros", "EUR"},
+                                               {"usd", "USD"},
+                                               {"cad", "CAD"},
+                                               {"aud", "AUD"},
+                                               {"gbp", "GBP"},
+                                               {"chf", "CHF"}}};
 
 /// Takes the currency off the text; `usual` where it names none. Three letters may be no currency.
 std::string takeCurrency(std::string_view &text, std::string_view usual)
@@ -83,7 +95,7 @@ std::string takeCurrency(std::string_view &text, std::string_view usual)
         text = trimmed(text.substr(0, text.size() - length));
         return code;
     }
-    for (const std::string_view euros : {"€", "euros", "Euros", "euro", "Euro", "EURO"}) {
+    for (const std::string_view euros : {"€", "euros", "euro"}) {
         if (take(text, euros))
             return "EUR";
     }
@@ -231,26 +243,15 @@ std::string figureOf(const Money &money)
 
 std::string currencySaid(std::string_view word)
 {
-    using Saying = std::pair<std::string_view, std::string_view>;
-    constexpr std::array<Saying, 15> sayings{{{"eur", "EUR"},
-                                              {"euro", "EUR"},
-                                              {"euros", "EUR"},
-                                              {"usd", "USD"},
-                                              {"us$", "USD"},
-                                              {"$us", "USD"},
-                                              {"cad", "CAD"},
-                                              {"ca$", "CAD"},
-                                              {"can$", "CAD"},
-                                              {"$ca", "CAD"},
-                                              {"$can", "CAD"},
-                                              {"aud", "AUD"},
-                                              {"au$", "AUD"},
-                                              {"gbp", "GBP"},
-                                              {"chf", "CHF"}}};
     const auto small = asciiLower(word);
-    const auto known = std::find_if(sayings.begin(), sayings.end(),
-                                    [&](const Saying &saying) { return saying.first == small; });
-    return known == sayings.end() ? std::string() : std::string(known->second);
+    for (const auto sayings :
+         {std::span<const Saying>(dollars), std::span<const Saying>(currencyWords)}) {
+        for (const auto &[said, code] : sayings) {
+            if (said == small)
+                return std::string(code);
+        }
+    }
+    return {};
 }
 
 std::string currencyCode(std::string_view text)

@@ -198,6 +198,8 @@ TEST_CASE("Dollars of one country are told by their letters, and a dash alone is
     CHECK(read("3,50 $CAN") == "350 CAD");
     CHECK(read("3,50 $CA") == "350 CAD");
     CHECK(read("AU$ 12") == "1200 AUD");
+    CHECK(read("3,50 us$") == "350 USD");
+    CHECK(read("EUROS 12") == "1200 EUR");
     CHECK(read("$3") == "300 CAD");
     CHECK(read("-") == "“-” is no amount; write it like 12.50.");
     CHECK(read("-3") == "“-3” is below zero: amounts are of what was paid.");
