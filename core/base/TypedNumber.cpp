@@ -4,6 +4,7 @@
 
 #include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
+#include "core/base/Hyphens.h"
 #include "core/base/PlainFigures.h"
 #include "core/base/Trimmed.h"
 
@@ -32,6 +33,22 @@ std::size_t lengthOfNumber(std::string_view text)
                                                         isBetweenFigures(text, end))))
         ++end;
     return end;
+}
+
+/// Takes off what parts two numbers.
+bool takeBetween(std::string_view &text)
+{
+    constexpr std::array<std::string_view, 3> words{"to ", "bis ", "à "};
+    const auto takeAny = [&](const auto &known) {
+        const auto found = std::find_if(known.begin(), known.end(), [&](std::string_view between) {
+            return text.starts_with(between);
+        });
+        if (found == known.end())
+            return false;
+        text = trimmed(text.substr(found->size()));
+        return true;
+    };
+    return takeAny(hyphens) || takeAny(words);
 }
 
 /// What stands before and between two numbers that are said to be limits.
@@ -99,17 +116,11 @@ std::optional<std::pair<double, double>> takeRange(std::string_view &text, Decim
         return span;
     auto rest = text;
     const auto least = takeNumber(rest, sign);
-    for (const std::string_view between : {"-", "–", "−", "—", "to ", "bis ", "à "}) {
-        if (!least || !rest.starts_with(between))
-            continue;
-        rest = trimmed(rest.substr(between.size()));
-        const auto most = takeNumber(rest, sign);
-        if (!most)
-            return std::nullopt;
-        text = rest;
-        return std::pair(*least, *most);
-    }
-    return std::nullopt;
+    const auto most = least && takeBetween(rest) ? takeNumber(rest, sign) : std::nullopt;
+    if (!most)
+        return std::nullopt;
+    text = rest;
+    return std::pair(*least, *most);
 }
 
 std::vector<std::string_view> partsOfLine(std::string_view line)
