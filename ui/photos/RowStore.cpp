@@ -118,17 +118,10 @@ bool RowStore::isUndoable() const
     return m_kind == ChangeKind::Change && m_row != 0 && m_session.project().undoRow() == m_row;
 }
 
-/// A row may be on record although its change ended with a fault: its file stays.
+/// A row may be on record although its change ended with a fault: then its file stays.
 void RowStore::giveUp(const evidence::Batch &failed)
 {
-    evidence::Batch left = failed;
-    const auto records = m_session.project().records();
-    std::erase_if(left, [&](const evidence::PreparedFile &file) {
-        return std::ranges::any_of(records->media, [&](const Media &media) {
-            return !media.withdrawn_on && media.sha256 == file.media.sha256;
-        });
-    });
-    evidence::discard(m_folder, left);
+    evidence::discard(m_folder, failed);
     for (const Waiting &waiting : std::exchange(m_waiting, {}))
         evidence::discard(m_folder, waiting.batch);
 }
