@@ -110,7 +110,7 @@ std::optional<evidence::SourceFile> opened(const fs::path &file)
 
 /// False when the file is not the one that the record means, or its name was taken meanwhile: what
 /// has it is another's, and not to be taken back with the merge.
-bool bring(const fs::path &from, const fs::path &folder, const Media &media)
+bool bring(const fs::path &from, const fs::path &folder, const Media &media, BroughtFiles &brought)
 {
     const auto source = opened(from);
     if (!source)
@@ -124,21 +124,22 @@ bool bring(const fs::path &from, const fs::path &folder, const Media &media)
     file.settle();
     if (!file.publish(fs::path(media.file).filename().string()))
         return false;
+    // Before the disk may refuse the folder: the file lies there from now on.
+    brought.copied.push_back(media.file);
     evidence::settleFolder(folder / relative);
     return true;
 }
 
-/// Copies the file from the first of these places that has it.
+/// Copies the file from the first of these places that has it, or notes that none has.
 void bringFrom(const Places &places, const CopyOfProject &mine, const Media &media,
                BroughtFiles &brought)
 {
     const bool isBrought = evidence::locate(mine.folder, media) &&
                            std::any_of(places.begin(), places.end(), [&](const fs::path &place) {
-                               return bring(place, mine.folder, media);
+                               return bring(place, mine.folder, media, brought);
                            });
-    if (isBrought)
-        brought.copied.push_back(media.file);
-    else if (const auto *known = mine.records->find(media.id); !known || known->file != media.file)
+    const auto *known = mine.records->find(media.id);
+    if (!isBrought && (!known || known->file != media.file))
         brought.missing.push_back(media.file);
 }
 
