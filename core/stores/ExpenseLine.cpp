@@ -166,8 +166,7 @@ std::optional<Message> whyCents(const std::string &figures, const std::string &c
                                 std::string_view rest, DecimalSign sign)
 {
     const std::string_view amount = withoutSignBehind(figures);
-    const std::string said =
-        currency.empty() ? figures.substr(std::min(amount.size(), figures.size())) : currency;
+    const std::string said = currency.empty() ? figures.substr(amount.size()) : currency;
     const auto next = firstWord(rest);
     const bool isWhole = amount.find_first_not_of("0123456789 ") == std::string_view::npos;
     const bool hasCents = decimalsOf(said) == int(next.size()) && isAllDigits(next);
