@@ -35,7 +35,8 @@ struct ChangeNotice {
     ChangeKind kind = ChangeKind::Change;
 };
 
-/// Why a change was not made. Everything is as it was before.
+/// Why a change was not made. Everything is as it was before; only of an act of several changes
+/// those stay undone, or done again, that came before the one that was refused.
 struct Refusal {
     /// The invariants that the change would have broken.
     std::vector<Violation> violations;
