@@ -8,6 +8,12 @@
 
 namespace lastrivet {
 
+/// True for A to Z in either case, whatever the locale.
+constexpr bool isAsciiLetter(char c)
+{
+    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+}
+
 /// The text with A to Z in lower case, and all other bytes unchanged, whatever the locale.
 std::string asciiLower(std::string_view text);
 /// The same in upper case.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/Hyphens.h"
 
+#include "core/base/CaseFold.h"
 #include "core/base/Digits.h"
 
 #include <cstddef>
@@ -12,7 +13,7 @@ namespace {
 
 bool isInWord(char c)
 {
-    return isDigit(c) || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+    return isDigit(c) || isAsciiLetter(c);
 }
 
 } // namespace

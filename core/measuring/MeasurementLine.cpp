@@ -99,11 +99,6 @@ bool takeLimits(Measurement &measurement, std::string_view text, DecimalSign sig
     return true;
 }
 
-bool isLetterOrDigit(char c)
-{
-    return isDigit(c) || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
 /// "1.4 mm to 1.6 mm" as "1.4 to 1.6 mm": the unit that ends the text is said once.
 std::string withUnitOnce(std::string_view text)
 {
@@ -116,7 +111,8 @@ std::string withUnitOnce(std::string_view text)
     for (auto at = plain.find(unit); at < figure; at = plain.find(unit, at + 1)) {
         const auto before = plain.find_last_not_of(' ', at == 0 ? 0 : at - 1);
         const bool isBehindFigure = before != std::string::npos && isDigit(plain[before]);
-        if (isBehindFigure && !isLetterOrDigit(plain[at + unit.size()]))
+        const char behind = plain[at + unit.size()];
+        if (isBehindFigure && !isDigit(behind) && !isAsciiLetter(behind))
             plain.replace(at, unit.size(), unit.size(), ' ');
     }
     return plain;

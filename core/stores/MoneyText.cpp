@@ -28,23 +28,19 @@ constexpr std::array<std::string_view, 17> withoutDecimals{"BIF", "CLP", "DJF", 
 constexpr std::array<std::string_view, 7> withThree{"BHD", "IQD", "JOD", "KWD",
                                                     "LYD", "OMR", "TND"};
 
-bool isLetter(char c)
-{
-    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
-}
-
 bool startsWithCode(std::string_view text)
 {
     constexpr std::size_t length = 3;
-    return text.size() > length && std::all_of(text.begin(), text.begin() + length, isLetter) &&
-           !isLetter(text[length]);
+    return text.size() > length &&
+           std::all_of(text.begin(), text.begin() + length, isAsciiLetter) &&
+           !isAsciiLetter(text[length]);
 }
 
 bool endsWithCode(std::string_view text)
 {
     constexpr std::size_t length = 3;
-    return text.size() > length && std::all_of(text.end() - length, text.end(), isLetter) &&
-           !isLetter(text[text.size() - length - 1]);
+    return text.size() > length && std::all_of(text.end() - length, text.end(), isAsciiLetter) &&
+           !isAsciiLetter(text[text.size() - length - 1]);
 }
 
 /// Takes a word or sign, given in small letters, off the front or the end.

@@ -29,7 +29,7 @@ constexpr std::array sideWords{
 
 bool isLetter(char c)
 {
-    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 128;
+    return isAsciiLetter(c) || static_cast<unsigned char>(c) >= 128;
 }
 
 bool isCapital(char c)
