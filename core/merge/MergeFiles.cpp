@@ -212,13 +212,14 @@ bool bringFiles(const MergedHistories &merged, const CopyOfProject &mine,
 
 void bringDecided(const Decided &decided, const CopyOfProject &mine, BroughtFiles &brought)
 {
+    const FilesBySum here(mine);
     for (const RecordRef ref : decided.touched) {
         const auto *media =
             ref.type == RecordType::Media ? decided.state.records.find(Id<Media>{ref.id}) : nullptr;
         const auto *was = media ? mine.records->find(media->id) : nullptr;
         if (!media || (was && was->file == media->file) || isThereToStay(mine, *media, brought))
             continue;
-        bringFrom(FilesBySum(mine).placesOf(*media, decided.files), mine, *media, brought);
+        bringFrom(here.placesOf(*media, decided.files), mine, *media, brought);
     }
 }
 
