@@ -71,8 +71,8 @@ public:
     /// In the body of a change: puts the rows, or joins the links to the rows of files that are
     /// known. Returns them, each once.
     std::vector<Id<Media>> put(Edit &edit) const;
-    /// Removes the copies, when the change was refused. After a fault, when it is not known whether
-    /// it was made, they stay: taken in again, the same file is the copy.
+    /// Removes the copies, when the change was refused or not saved, as `removeUnnamed`: after a
+    /// fault it may be on record all the same.
     void discard() const;
 
 private:

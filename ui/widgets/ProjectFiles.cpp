@@ -52,7 +52,7 @@ bool attachSome(Session &session, const QString &name,
                     for (const Id<Media> file : copied.put(edit))
                         attach(edit, file);
                 });
-        if (outcome == Session::Outcome::AgainstRules)
+        if (outcome != Session::Outcome::Made)
             copied.discard();
         if (!copied.failures().empty())
             session.complain(inWords(copied.failures().front().why));

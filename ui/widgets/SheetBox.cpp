@@ -99,7 +99,7 @@ bool SheetBox::change(const QString &label, const std::function<void(Edit &, Id<
         }
         const auto outcome =
             m_session.attempt(label, [&](Edit &edit) { body(edit, copied.put(edit).front()); });
-        if (outcome == Session::Outcome::AgainstRules)
+        if (outcome != Session::Outcome::Made)
             copied.discard();
         return outcome == Session::Outcome::Made;
     } catch (const Fault &fault) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/ProjectFiles.h"
 
+#include "core/base/Error.h"
 #include "core/project/acts/PhotoActs.h"
 #include "tests/support/TemporaryFolder.h"
 #include "tests/ui/support/Hands.h"
@@ -18,6 +19,9 @@
 #include <QUrl>
 
 #include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <filesystem>
 
 namespace lastrivet::ui {
 
@@ -86,6 +90,33 @@ TEST_CASE("A picture of a form is taken in by the change that the form makes")
     CHECK(session->project().journal().size() == rows + 2);
     CHECK(session->records()->find(shown)->shows.contains(Shows::SignedSheet));
     CHECK(session->project().undoLabel() == "With");
+}
+
+TEST_CASE("A picture of a form whose change was not saved leaves no copy behind")
+{
+    test::Workshop workshop;
+    const auto session = workshop.session();
+    const test::TemporaryFolder folder;
+    QImage image(32, 32, QImage::Format_RGB32);
+    image.fill(Qt::darkBlue);
+    SheetBox box(*session);
+    box.setFile(pathText(folder / "sheet.png"));
+    REQUIRE(image.save(box.file()));
+    const auto copies = [&] {
+        namespace fs = std::filesystem;
+        const fs::recursive_directory_iterator photos(session->project().folder() / "photos");
+        return std::count_if(begin(photos), end(photos), [](const fs::directory_entry &entry) {
+            return entry.is_regular_file();
+        });
+    };
+    const auto before = copies();
+    QSignalSpy complaints(session.get(), &Session::complained);
+    CHECK_FALSE(box.change(QStringLiteral("Full"), [&](Edit &, Id<Media>) {
+        CHECK(copies() == before + 1);
+        throw NotSaved("The disk is full.");
+    }));
+    CHECK(complaints.count() == 1);
+    CHECK(copies() == before);
 }
 
 TEST_CASE("A picture that was chosen for a form can be left out again")
