@@ -12,7 +12,8 @@ namespace lastrivet::merge {
 
 /// Copies the files that a merge is going to name ahead of it, so that the merge itself is short.
 ///
-/// They go with this when it ends and nobody has said that they stay.
+/// They go with this when it ends, except what a record names by then. A merge that was made says
+/// that they stay: those of changes that it left out are named by none.
 class FilesAhead {
 public:
     /// How many of the merged photographs were looked at; false stops.
