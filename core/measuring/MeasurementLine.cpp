@@ -172,15 +172,15 @@ std::optional<Message> addOther(Measurement &measurement, std::string_view &plac
 std::optional<Message> takeParts(Measurement &measurement, std::string_view whole, DecimalSign sign)
 {
     const auto parts = partsOfLine(whole);
-    const bool isBehindComma = parts.size() > 1 || whole.starts_with(',');
+    const bool isParted = parts.size() > 1 || whole.starts_with(',') || whole.starts_with(';');
     const std::string last = parts.empty() ? std::string() : withUnitOnce(parts.back());
     Measurement limits;
-    if (!isBehindComma || !takeLimits(limits, last, sign)) {
+    if (!isParted || !takeLimits(limits, last, sign)) {
         Measurement other;
         measurement.what = whole;
         // A thousand to one is decimals to another.
         const bool isLimit = takeLimits(other, last, DecimalSign::Comma) || beginsAsLimit(last);
-        return isBehindComma && isLimit ? std::optional(notUnderstood(parts.back())) : std::nullopt;
+        return isParted && isLimit ? std::optional(notUnderstood(parts.back())) : std::nullopt;
     }
     if (holdsLimit(limits.unit, sign))
         return notUnderstood(parts.back());
@@ -190,7 +190,7 @@ std::optional<Message> takeParts(Measurement &measurement, std::string_view whol
             return wrong;
     }
     const auto end = std::size_t(place.data() - whole.data());
-    limits.what = trimmed(whole.substr(0, whole.find_last_of(',', end)));
+    limits.what = trimmed(whole.substr(0, whole.find_last_of(",;", end)));
     measurement = std::move(limits);
     return std::nullopt;
 }

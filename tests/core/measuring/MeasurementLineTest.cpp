@@ -74,6 +74,22 @@ TEST_CASE("A most and a least may be parted by a comma, and their unit may be sa
           "20 ± 0.5 mm.");
 }
 
+TEST_CASE("A semicolon parts the limits from the name as a comma does")
+{
+    for (const auto *line : {"play; 0.4-0.6 mm", "play ; min 0.4 mm; max 0.6 mm",
+                             "play; min 0.4, max 0.6 mm", "play, min 0.4; max 0.6 mm"}) {
+        INFO(line);
+        const auto play = readMeasurementLine(line);
+        REQUIRE(play);
+        CHECK(play->what == "play");
+        CHECK(play->minimum == 0.4);
+        CHECK(play->maximum == 0.6);
+        CHECK(play->unit == "mm");
+    }
+    CHECK(readMeasurementLine("flap, left; max 3 mm")->what == "flap, left");
+    CHECK(english(readMeasurementLine("; max 3 mm").reason()) == "Say what is measured.");
+}
+
 TEST_CASE("Limits are read in the words of all three languages, and what begins like one is told")
 {
     for (const auto *line :
