@@ -272,8 +272,8 @@ void EntryParser::readNote(std::size_t first)
     }
     keep(m_words.count());
     // In "riveted, done 12-3" the comma led to what is no part of the note.
-    if (kept > first && kept == m_words.count() && note.ends_with(','))
-        note.pop_back();
+    if (kept > first && kept == m_words.count())
+        note.resize(note.find_last_not_of(" ,;") + 1);
     m_session.note = note;
 }
 

@@ -115,6 +115,8 @@ TEST_CASE("A comma before the steps that are done does not stay at the end of th
     const EntryBench bench;
     CHECK(bench.one("1h LA: riveted, done 7").note == "riveted");
     CHECK(bench.one("1h LA : rivetée, fait 7").note == "rivetée");
+    CHECK(bench.one("1h LA: riveted; done 7").note == "riveted");
+    CHECK(bench.one("1h LA: riveted , done 7").note == "riveted");
     CHECK(bench.one("1h LA: riveted, done 7 cleaned").note == "riveted, cleaned");
     CHECK(bench.one("1h LA: riveted,").note == "riveted,");
 }
