@@ -3,6 +3,7 @@
 #include "core/evidence/Intake.h"
 
 #include "core/base/Sha256.h"
+#include "core/base/WriteFailure.h"
 #include "core/evidence/FileKind.h"
 #include "core/evidence/KnownHashes.h"
 #include "core/evidence/MediaFile.h"
@@ -16,6 +17,8 @@
 #include "core/evidence/pictures/Exif.h"
 #include "core/evidence/pictures/PictureReader.h"
 #include "core/evidence/pictures/Transform.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
@@ -103,7 +106,7 @@ private:
         answer.media.sha256 = sha256(bytes);
         KnownHashes::Claim claim(m_known, answer.media.sha256);
         if (!claim.isNew()) {
-            putBack(answer.media.sha256, source.name(), [&](NewFile &lost) { lost.write(bytes); });
+            putBack(source.name(), answer, [&](NewFile &lost) { lost.write(bytes); });
             answer.outcome = PreparedFile::Outcome::AlreadyThere;
             return;
         }
@@ -142,7 +145,7 @@ private:
                 {"{0} is cut short: its end is missing. Copy it again.", {source.name()}});
         KnownHashes::Claim claim(m_known, answer.media.sha256);
         if (!claim.isNew()) {
-            putBack(answer.media.sha256, source.name(), [&](NewFile &lost) {
+            putBack(source.name(), answer, [&](NewFile &lost) {
                 copyAndHash(source, lost, stop);
                 source.requireUnchanged();
             });
@@ -174,26 +177,91 @@ private:
         return hex(sum.digest());
     }
 
-    /// A file that is on record, and lost from the folder, is there again under its name.
-    void putBack(const std::string &hash, const std::string &name,
+    /// A file that is on record, and is lost from the folder or damaged, is there again under its
+    /// name; what was damaged is kept.
+    void putBack(const std::string &name, PreparedFile &answer,
                  const std::function<void(NewFile &)> &write)
     {
-        const auto known = m_files.find(hash);
+        const auto known = m_files.find(answer.media.sha256);
         if (known == m_files.end())
             return;
         const auto place = locate(m_folder, known->second);
-        std::error_code none;
-        if (!place || fs::exists(fs::symlink_status(*place, none)))
+        if (!place || isAsTakenIn(*place, answer.media.sha256))
             return;
-        {
-            const std::scoped_lock lock(m_makingFolders);
-            makeFolder(m_folder, fs::path(known->second).parent_path());
-        }
+        const std::scoped_lock lock(m_puttingBack);
+        // Another thread may have had the same file meanwhile.
+        if (isAsTakenIn(*place, answer.media.sha256))
+            return;
+        prepareFolder(fs::path(known->second).parent_path());
         NewFile copy(place->parent_path(), name);
         write(copy);
         copy.settle();
+        std::string kept;
+        if (fs::exists(fs::symlink_status(*place)))
+            kept = setAside(known->second, *place);
         copy.publish(place->filename().string());
         settleFolder(place->parent_path());
+        answer.put_back = toldOf(known->second, kept);
+    }
+
+    static Message toldOf(const std::string &file, const std::string &kept)
+    {
+        if (kept.empty())
+            return {"The file {0} was missing and is there again.", {file}};
+        return {"The file {0} was damaged and is there again as it was taken in; the damaged one "
+                "is kept as {1}.",
+                {file, kept}};
+    }
+
+    /// What is no file at all is not ours to move and counts as well.
+    static bool isAsTakenIn(const fs::path &place, const std::string &hash)
+    {
+        std::error_code none;
+        const fs::file_status status = fs::symlink_status(place, none);
+        if (!fs::is_regular_file(status))
+            return fs::exists(status);
+        try {
+            return sumOf(SourceFile(place)) == hash;
+        } catch (const FileFault &) {
+            // A file that cannot be read is worth no more than one that is not as it was.
+            return false;
+        }
+    }
+
+    /// Moves a damaged file among the backups, or beside its place where those lie on another disk.
+    /// Answers the name in the project's folder that it has from then on.
+    std::string setAside(const std::string &file, const fs::path &place)
+    {
+        const fs::path backups = fs::path("backups") / "damaged";
+        prepareFolder(backups);
+        std::error_code failure;
+        for (const fs::path &folder : {backups, fs::path(file).parent_path()}) {
+            const fs::path kept = folder / freeName(m_folder / folder, place);
+            fs::rename(place, m_folder / kept, failure);
+            if (failure)
+                continue;
+            settleFolder(m_folder / folder);
+            return kept.generic_string();
+        }
+        throw DiskFault(
+            {"{0} could not be saved: {1}.", {shownName(place), whyNotWritten(failure.value())}});
+    }
+
+    static std::string freeName(const fs::path &folder, const fs::path &place)
+    {
+        std::string name;
+        std::error_code none;
+        for (int number = 1; name.empty() || fs::exists(fs::symlink_status(folder / name, none));
+             ++number)
+            name = fmt::format("{}-damaged-{}{}", place.stem().string(), number,
+                               place.extension().string());
+        return name;
+    }
+
+    void prepareFolder(const fs::path &relative)
+    {
+        const std::scoped_lock lock(m_makingFolders);
+        makeFolder(m_folder, relative);
     }
 
     Moment whenFor(const Media &media) const { return media.taken_on.value_or(m_now.dayOnly()); }
@@ -206,8 +274,7 @@ private:
             throw FileFault({"The folder {0} leads out of the project, where its files are not "
                              "looked for; nothing is taken in there.",
                              {relative.begin()->string()}});
-        const std::scoped_lock lock(m_makingFolders);
-        makeFolder(m_folder, relative);
+        prepareFolder(relative);
         return m_folder / relative;
     }
 
@@ -255,6 +322,7 @@ private:
     /// Of every hash on record, the file.
     std::unordered_map<std::string, std::string> m_files;
     std::mutex m_makingFolders;
+    std::mutex m_puttingBack;
 };
 
 Intake::Intake(const fs::path &projectFolder, const Records &records, Moment now)

@@ -77,6 +77,8 @@ void storeOne(Edit &edit, const PreparedFile &file, RowsByHash &rows, IntakeRepo
         if (after != before)
             edit.put(after);
         report.already_there.push_back(row->second);
+        if (file.put_back)
+            report.put_back.push_back(*file.put_back);
     } else if (file.outcome == Outcome::Copied) {
         const Id<Media> id = edit.put(file.media);
         rows.emplace(file.media.sha256, id);
@@ -133,6 +135,8 @@ void IntakeReport::append(IntakeReport other)
                          other.already_there.end());
     failures.insert(failures.end(), std::make_move_iterator(other.failures.begin()),
                     std::make_move_iterator(other.failures.end()));
+    put_back.insert(put_back.end(), std::make_move_iterator(other.put_back.begin()),
+                    std::make_move_iterator(other.put_back.end()));
 }
 
 std::string plainIntakeLabel(std::size_t files, bool onlyPhotos)

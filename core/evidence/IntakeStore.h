@@ -36,6 +36,8 @@ struct IntakeReport {
     /// Known before by their hash; they got the new links.
     std::vector<Id<Media>> already_there;
     std::vector<IntakeFailure> failures;
+    /// Of files whose copy was lost or damaged, and is as it was taken in from now on: a sentence.
+    std::vector<Message> put_back;
 
     void append(IntakeReport other);
 };

@@ -6,6 +6,7 @@
 #include "core/records/Media.h"
 
 #include <filesystem>
+#include <optional>
 #include <vector>
 
 namespace lastrivet::evidence {
@@ -14,7 +15,7 @@ namespace lastrivet::evidence {
 struct PreparedFile {
     enum class Outcome {
         Copied,       ///< durable in the project folder; `media` is its row but for the id
-        AlreadyThere, ///< nothing copied; `media` is its row but for the file and the id
+        AlreadyThere, ///< no new file; `media` is its row but for the file and the id
         Failed,       ///< nothing copied; `failure` says why
     };
 
@@ -26,6 +27,9 @@ struct PreparedFile {
     bool is_of_disk = false;
     /// True when the copy is new, false when an undone intake had left the same file behind.
     bool made_file = false;
+    /// Of one that is already there: what is told when its file was lost or damaged, and is as it
+    /// was taken in from now on.
+    std::optional<Message> put_back;
 };
 
 /// Files whose rows are stored in one change.

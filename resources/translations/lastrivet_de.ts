@@ -8332,6 +8332,14 @@
         <source>{0} by the clock, {1} of all who worked</source>
         <translation>{0} nach der Uhr, {1} aller, die arbeiteten</translation>
     </message>
+    <message>
+        <source>The file {0} was damaged and is there again as it was taken in; the damaged one is kept as {1}.</source>
+        <translation>Die Datei {0} war beschädigt und ist wieder so da, wie sie aufgenommen wurde; die beschädigte ist als {1} aufgehoben.</translation>
+    </message>
+    <message>
+        <source>The file {0} was missing and is there again.</source>
+        <translation>Die Datei {0} fehlte und ist wieder da.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -18889,6 +18897,13 @@
         <translation>
             <numerusform>%Ln trägt ein Datum, das voraus oder Jahre vor dem Projekt liegt; ging die Uhr der Kamera richtig?</numerusform>
             <numerusform>%Ln tragen ein Datum, das voraus oder Jahre vor dem Projekt liegt; ging die Uhr der Kamera richtig?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files on record were missing or damaged and are there again; damaged ones are kept in backups/damaged.</source>
+        <translation>
+            <numerusform>%Ln erfasste Datei fehlte oder war beschädigt und ist wieder da; Beschädigtes ist in backups/damaged aufgehoben.</numerusform>
+            <numerusform>%Ln erfasste Dateien fehlten oder waren beschädigt und sind wieder da; Beschädigtes ist in backups/damaged aufgehoben.</numerusform>
         </translation>
     </message>
 </context>

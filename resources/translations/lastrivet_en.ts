@@ -949,6 +949,13 @@
             <numerusform>%Ln are dated ahead or years before the project; was the camera&apos;s clock right?</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n files on record were missing or damaged and are there again; damaged ones are kept in backups/damaged.</source>
+        <translation>
+            <numerusform>%Ln file on record was missing or damaged and is there again; a damaged one is kept in backups/damaged.</numerusform>
+            <numerusform>%Ln files on record were missing or damaged and are there again; damaged ones are kept in backups/damaged.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>lastrivet::ui::PhotoViewer</name>

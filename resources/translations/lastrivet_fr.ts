@@ -8332,6 +8332,14 @@
         <source>{0} by the clock, {1} of all who worked</source>
         <translation>{0} à l’horloge, {1} de tous ceux qui ont travaillé</translation>
     </message>
+    <message>
+        <source>The file {0} was damaged and is there again as it was taken in; the damaged one is kept as {1}.</source>
+        <translation>Le fichier {0} était endommagé et est de nouveau là tel qu’il avait été pris&#xa0;; celui qui est endommagé est gardé sous {1}.</translation>
+    </message>
+    <message>
+        <source>The file {0} was missing and is there again.</source>
+        <translation>Le fichier {0} manquait et est de nouveau là.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>
@@ -18889,6 +18897,13 @@
         <translation>
             <numerusform>%Ln porte une date à venir ou des années avant le projet&#xa0;; l’horloge de l’appareil était-elle juste&#xa0;?</numerusform>
             <numerusform>%Ln portent une date à venir ou des années avant le projet&#xa0;; l’horloge de l’appareil était-elle juste&#xa0;?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files on record were missing or damaged and are there again; damaged ones are kept in backups/damaged.</source>
+        <translation>
+            <numerusform>%Ln fichier enregistré manquait ou était endommagé et est de nouveau là&#xa0;; ce qui est endommagé est gardé dans backups/damaged.</numerusform>
+            <numerusform>%Ln fichiers enregistrés manquaient ou étaient endommagés et sont de nouveau là&#xa0;; ce qui est endommagé est gardé dans backups/damaged.</numerusform>
         </translation>
     </message>
 </context>

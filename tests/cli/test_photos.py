@@ -61,6 +61,23 @@ class Photos(TerminalTest):
         answer = self.ask("photos", self.project, second, "--json").json()
         self.assertEqual((answer["taken"], answer["already_there"]), ([], [made]))
 
+    def test_a_damaged_file_is_put_back_when_its_original_comes_again(self):
+        content = picture()
+        path = self.write("a.jpg", content)
+        self.ask("photos", self.project, path)
+        row, = self.database("SELECT file FROM media")
+        file = self.project / row["file"]
+        file.write_bytes(content[:-50])
+        self.assertEqual(self.run_program("verify", self.project).code, 1)
+        text = self.ask("photos", self.project, path).out
+        self.assertIn(f"The file {row['file']} was damaged and is there again", text)
+        self.assertEqual(file.read_bytes(), content)
+        kept, = (self.project / "backups" / "damaged").iterdir()
+        self.assertEqual(kept.read_bytes(), content[:-50])
+        self.ask("verify", self.project)
+        answer = self.ask("photos", self.project, path, "--json").json()
+        self.assertEqual((len(answer["already_there"]), answer["put_back"]), (1, 0))
+
     def test_what_is_no_picture_is_named_and_the_others_are_taken(self):
         good = self.write("good.jpg", picture())
         whole = picture((200, 10, 10))

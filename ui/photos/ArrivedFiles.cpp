@@ -62,7 +62,7 @@ void ArrivedFiles::copy()
         if (!isOfAKindTakenIn(file.path))
             continue;
         evidence::PreparedFile one = intake.prepare({file.path, {}, {}, {}, {}, {}});
-        if (one.outcome == evidence::PreparedFile::Outcome::AlreadyThere)
+        if (one.outcome == evidence::PreparedFile::Outcome::AlreadyThere && !one.put_back)
             continue;
         if (!one.media.sha256.empty() && withdrawn.contains(one.media.sha256))
             evidence::discard(project, {one});

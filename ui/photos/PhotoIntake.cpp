@@ -113,6 +113,18 @@ QStringList intakeTroubles(const evidence::IntakeReport &report)
     return sentences;
 }
 
+QStringList putBackWords(const evidence::IntakeReport &report)
+{
+    if (qsizetype(report.put_back.size()) > sentencesTold)
+        return {PhotoIntake::tr("%n files on record were missing or damaged and are there again; "
+                                "damaged ones are kept in backups/damaged.",
+                                nullptr, int(report.put_back.size()))};
+    QStringList sentences;
+    for (const Message &told : report.put_back)
+        sentences.append(inWords(told));
+    return sentences;
+}
+
 PhotoIntake::PhotoIntake(Session &session, QObject *parent)
     : QObject(parent)
     , m_session(session)
@@ -160,6 +172,7 @@ void PhotoIntake::tell(const evidence::IntakeReport &report, const QString &faul
     QStringList words{tr("%n taken in.", nullptr, int(report.taken.size()))};
     if (!report.already_there.empty())
         words.append(tr("%n were there already.", nullptr, int(report.already_there.size())));
+    words.append(putBackWords(report));
     const auto wrong =
         evidence::datedWrongly(*m_session.records(), report.taken, m_session.today());
     if (wrong > 0)

@@ -51,4 +51,7 @@ private:
 /// One sentence per file that was not taken in; those of a folder that is gone share one.
 QStringList intakeTroubles(const evidence::IntakeReport &report);
 
+/// What is said of files that were lost or damaged in the project's folder, and are there again.
+QStringList putBackWords(const evidence::IntakeReport &report);
+
 } // namespace lastrivet::ui

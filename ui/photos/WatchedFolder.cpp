@@ -269,12 +269,15 @@ void WatchedFolder::settleWithCopied()
 
 void WatchedFolder::tell(const evidence::IntakeReport &report)
 {
+    QStringList words = putBackWords(report);
     if (!report.taken.empty()) {
         m_lastTaken.clear();
         for (const Id<Media> media : report.taken)
             m_lastTaken.push_back(media.value());
-        m_session.say(tr("%n came in from the watched folder.", nullptr, int(m_lastTaken.size())));
+        words.prepend(tr("%n came in from the watched folder.", nullptr, int(m_lastTaken.size())));
     }
+    if (!words.isEmpty())
+        m_session.say(words.join(QLatin1Char(' ')));
     if (const QStringList troubles = intakeTroubles(report); !troubles.isEmpty()) {
         m_session.complain(troubles.size() == 1
                                ? troubles.front()

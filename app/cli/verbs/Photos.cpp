@@ -74,6 +74,7 @@ void writeJson(const IntakeReport &report, std::ostream &out)
     writeIds(json, "taken", report.taken);
     writeIds(json, "already_there", report.already_there);
     json.member("failed", report.failures.size());
+    json.member("put_back", report.put_back.size());
     json.endObject();
 }
 
@@ -333,6 +334,8 @@ Outcome takeIn(const Options &options, Terminal &terminal)
         fmt::print(terminal.out(), "{} taken in, {} there already, {} not.\n",
                    counted(std::int64_t(report.taken.size()), "file"), report.already_there.size(),
                    report.failures.size());
+        for (const Message &told : report.put_back)
+            fmt::print(terminal.out(), "{}\n", english(told));
         tellWrongClock(*project, report, terminal.out());
     }
     return report.failures.empty() ? Outcome::Done : Outcome::Failed;

@@ -111,7 +111,7 @@ TEST_CASE("A photo without a time is filed under the day of the intake, and its 
     CHECK(bench.intake().prepare(told).media.file.starts_with("photos/2024/2024-02-29_"));
 }
 
-TEST_CASE("A file that is on record and was lost from the folder is put back when it comes again")
+TEST_CASE("A file on record that was lost or damaged is put back when it comes again, and told")
 {
     Bench bench;
     const std::string pdf = "%PDF-1.4\n" + std::string(3000, 'x') + "\n%%EOF\n";
@@ -124,13 +124,54 @@ TEST_CASE("A file that is on record and was lost from the folder is put back whe
         bench.records.put(RecordType::Media, &taken.media);
         const fs::path file = bench.project() / taken.media.file;
         fs::remove_all(file.parent_path());
-        CHECK(bench.intake().prepare(incoming).outcome == Outcome::AlreadyThere);
+        const PreparedFile lost = bench.intake().prepare(incoming);
+        CHECK(lost.outcome == Outcome::AlreadyThere);
         REQUIRE(fs::exists(file));
         CHECK(sumByCoreutils(file) == taken.media.sha256);
-        writeText(file, "altered");
-        CHECK(bench.intake().prepare(incoming).outcome == Outcome::AlreadyThere);
-        CHECK(readText(file) == "altered");
+        REQUIRE(lost.put_back);
+        CHECK(english(*lost.put_back) ==
+              "The file " + taken.media.file + " was missing and is there again.");
+        CHECK_FALSE(bench.intake().prepare(incoming).put_back);
+        for (const std::string number : {"1", "2"}) {
+            writeText(file, "altered " + number);
+            const PreparedFile damaged = bench.intake().prepare(incoming);
+            CHECK(damaged.outcome == Outcome::AlreadyThere);
+            CHECK(sumByCoreutils(file) == taken.media.sha256);
+            const std::string kept = "backups/damaged/" + file.stem().string() + "-damaged-" +
+                                     number + file.extension().string();
+            REQUIRE(fs::exists(bench.project() / kept));
+            CHECK(readText(bench.project() / kept) == "altered " + number);
+            REQUIRE(damaged.put_back);
+            CHECK(english(*damaged.put_back) ==
+                  "The file " + taken.media.file +
+                      " was damaged and is there again as it was taken in; the damaged one is "
+                      "kept as " +
+                      kept + ".");
+        }
     }
+}
+
+TEST_CASE("A damaged file stays beside its place where it cannot be kept among the backups")
+{
+    Bench bench;
+    const auto incoming = bench.picture("plain.png", "a.png");
+    PreparedFile taken = bench.intake().prepare(incoming);
+    REQUIRE(sentence(taken) == "taken in");
+    taken.media.id = Id<Media>{1};
+    bench.records.put(RecordType::Media, &taken.media);
+    const fs::path file = bench.project() / taken.media.file;
+    writeText(file, "altered");
+    fs::create_directories(bench.project() / "backups");
+    // On another disk, or as here on none that takes files.
+    fs::create_directory_symlink("/proc/self", bench.project() / "backups/damaged");
+    const PreparedFile again = bench.intake().prepare(incoming);
+    CHECK(sumByCoreutils(file) == taken.media.sha256);
+    const fs::path kept =
+        file.parent_path() / (file.stem().string() + "-damaged-1" + file.extension().string());
+    REQUIRE(fs::exists(kept));
+    CHECK(readText(kept) == "altered");
+    REQUIRE(again.put_back);
+    CHECK(english(*again.put_back).find("kept as photos/2026/") != std::string::npos);
 }
 
 TEST_CASE("Nothing is taken into a folder that leads out of the project")
