@@ -6,6 +6,7 @@
 #include "core/base/Digits.h"
 #include "core/entry/DayText.h"
 #include "core/entry/LineWords.h"
+#include "core/entry/SaidNumber.h"
 
 #include <algorithm>
 #include <array>
@@ -17,6 +18,8 @@ namespace lastrivet::entry {
 
 namespace {
 
+/// The most words that say one length of time.
+constexpr std::size_t mostWords = 5;
 constexpr std::int64_t longestMinutes = 99 * 60;
 /// Far beyond any sense, and far below any limit of the sums here.
 constexpr std::int64_t longestNumber = 1'000'000'000;
@@ -27,13 +30,27 @@ struct Said {
     std::int64_t minutes;
 };
 constexpr Said saidLengths[] = {
-    {"halfanhour", 30},        {"ahalfhour", 30},         {"halfhour", 30},
-    {"aquarterofanhour", 15},  {"einehalbestunde", 30},   {"halbestunde", 30},
-    {"eineviertelstunde", 15}, {"viertelstunde", 15},     {"einedreiviertelstunde", 45},
-    {"dreiviertelstunde", 45}, {"anderthalbstunden", 90}, {"eineinhalbstunden", 90},
-    {"unedemi-heure", 30},     {"demi-heure", 30},        {"unedemieheure", 30},
-    {"3viertelstunde", 45},    {"unquartd'heure", 15},    {"unquartd’heure", 15},
+    {"halfanhour", 30},
+    {"ahalfhour", 30},
+    {"halfhour", 30},
+    {"aquarterofanhour", 15},
+    {"einehalbestunde", 30},
+    {"halbestunde", 30},
+    {"eineviertelstunde", 15},
+    {"viertelstunde", 15},
+    {"einedreiviertelstunde", 45},
+    {"dreiviertelstunde", 45},
+    {"anderthalbstunden", 90},
+    {"eineinhalbstunden", 90},
+    {"unedemi-heure", 30},
+    {"demi-heure", 30},
+    {"unedemieheure", 30},
+    {"3viertelstunde", 45},
+    {"unquartd'heure", 15},
+    {"unquartd’heure", 15},
     {"uneheureetdemie", 90},
+    {"anhour", 60},
+    {"anhourandahalf", 90},
 };
 
 /// Takes the digits at the front; empty when there are none.
@@ -113,6 +130,34 @@ std::optional<std::int64_t> takePartOfHour(std::string_view &text)
     return std::nullopt;
 }
 
+/// The "3stunden" of "dreistunden" and the "3einhalbstunden" of "dreieinhalbstunden"; what counts
+/// neither hours nor minutes, called by their name, stays as it is.
+std::string inDigits(std::string_view text)
+{
+    constexpr std::array<std::string_view, 10> counted{
+        "hour", "hr",      "heure",        "std",      "stunde",
+        "min",  "einhalb", "undeinehalbe", "andahalf", "andaquarter"};
+    std::string_view rest = text;
+    const auto number = takeSaidNumber(rest);
+    const bool isCounting =
+        number && std::ranges::any_of(counted, [&](auto word) { return rest.starts_with(word); });
+    return isCounting ? std::to_string(*number) + std::string(rest) : std::string(text);
+}
+
+/// The "thirty" of "two hours thirty" and the "dix" of "une heure dix minutes"; of "two hours six
+/// rivets" nothing.
+std::optional<std::int64_t> takeSaidMinutes(std::string_view &text)
+{
+    constexpr std::int64_t leastRound = 15;
+    std::string_view rest = text;
+    const auto number = takeSaidNumber(rest);
+    std::string_view unit = rest;
+    if (!number || (*number < leastRound && !takeMinute(unit)))
+        return std::nullopt;
+    text = rest;
+    return number;
+}
+
 std::optional<std::int64_t> minutesOf(std::string_view text)
 {
     const auto said = std::ranges::find(saidLengths, text, &Said::words);
@@ -141,7 +186,8 @@ std::optional<std::int64_t> minutesOf(std::string_view text)
     if (const auto rest = takeSaidRest(text))
         return text.empty() ? std::optional(*whole * 60 + *rest) : std::nullopt;
     const bool isJoined = isHour && takeJoin(text);
-    const auto minutes = takeNumber(text);
+    const bool isSaid = isHour && !text.empty() && !isDigit(text.front());
+    const auto minutes = isSaid ? takeSaidMinutes(text) : takeNumber(text);
     const bool isWhole = minutes && *minutes < 60 && (takeMinute(text) || !isJoined);
     return isWhole && text.empty() ? std::optional(*whole * 60 + *minutes) : std::nullopt;
 }
@@ -210,6 +256,22 @@ bool isRestOfMore(const EntryWords &line, std::size_t first)
     return isSaid && begin > 0 && words::isOneOf(line.folded(begin - 1), words::join);
 }
 
+/// "à deux heures" is an hour of the clock, and "two or three hours" and "twenty two hours" are not
+/// what the last of the words says.
+bool isSaidBehindOther(const EntryWords &line, std::size_t first)
+{
+    constexpr std::array<std::string_view, 3> either{"or", "oder", "ou"};
+    std::string close = line.joined(first, std::min(first + mostWords, line.count()));
+    std::erase(close, ' ');
+    if (first == 0 || inDigits(close) == close)
+        return false;
+    const std::string &before = line.folded(first - 1);
+    const bool isBehindDash =
+        first > 1 && line.isDash(first - 1) && isSaidNumber(line.folded(first - 2));
+    return isBehindDash || isSaidNumber(before) || words::isOneOf(before, either) ||
+           words::isOneOf(before, words::at) || words::isOneOf(before, words::until);
+}
+
 /// "15 Min.", and "2h." and "1h30m." at the end of a sentence. "14:30." may be a time of day, and
 /// "a cable of 9 m." is no time.
 bool endsInAbbreviation(std::string_view close)
@@ -236,15 +298,15 @@ std::optional<std::int64_t> readMinutes(std::string_view text)
         close.pop_back();
     std::string_view rest = close;
     const bool isNegative = takeWord(rest, {"-", "−"});
-    const auto minutes = minutesOf(rest);
+    const auto minutes = minutesOf(inDigits(rest));
     return minutes && isNegative ? std::optional(-*minutes) : minutes;
 }
 
 LengthRead readLength(const EntryWords &line, std::size_t first, std::size_t last)
 {
-    constexpr std::size_t mostWords = 5;
     // "LA - 2h" is no negative time.
-    if (first >= last || line.isDash(first) || isRestOfMore(line, first))
+    if (first >= last || line.isDash(first) || isRestOfMore(line, first) ||
+        isSaidBehindOther(line, first))
         return {};
     for (std::size_t count = std::min(mostWords, last - first); count > 0; --count) {
         if (endsInDayOrHour(line, first, first + count, last) ||

@@ -29,8 +29,8 @@ struct LengthRead {
 LengthRead readLength(const EntryWords &line, std::size_t first, std::size_t last);
 
 /// How long something took, as people write it: `2h15`, `2 h 15`, `1:30`, `90m`, `90 min`,
-/// `.5h`, `1,5 h`, `1½ h`, `3/4 h`, `2 Std`, `2 heures`. Empty for anything else, for nothing, and
-/// for more than 99 hours.
+/// `.5h`, `1,5 h`, `1½ h`, `3/4 h`, `2 Std`, `2 heures`, `dreieinhalb Stunden`. Empty for anything
+/// else, for nothing, and for more than 99 hours.
 std::optional<Minutes> parseDuration(std::string_view text);
 
 } // namespace lastrivet::entry

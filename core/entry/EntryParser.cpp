@@ -96,6 +96,7 @@ void EntryParser::askOfClock(std::size_t first)
                    {m_words.folded(i)});
         return;
     }
+    askOfTimes(first, m_words.count());
 }
 
 /// The beginning of a part's name behind a plus sign; anything else there is reported.
@@ -181,9 +182,9 @@ void EntryParser::takeUnknown(std::size_t begin, std::size_t end)
         addProblem("“{0}” is a second time; it goes into the note.", {shown});
     else if (isNoTime(std::string_view(shown).substr(last)))
         addProblem("“{0}” is no time of day; it goes into the note.", {shown.substr(last)});
-    else if (several.empty())
+    else if (several.empty() && !askOfTimes(begin, end))
         addProblem("No part is called “{0}”; it goes into the note.", {shown});
-    else
+    else if (!several.empty())
         addProblem("“{0}” may be {1} or {2}; say more of the name.",
                    {shown, spokenName(*m_records.find(several[0])),
                     spokenName(*m_records.find(several[1]))});

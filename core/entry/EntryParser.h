@@ -37,6 +37,7 @@ private:
     bool isPartOfClock(std::size_t i) const;
     LengthRead lengthAt(std::size_t i) const;
     void askOfCount(std::size_t i, std::size_t count);
+    bool askOfTimes(std::size_t begin, std::size_t end);
     std::size_t takeDuration(std::size_t i);
     std::size_t takeDay(std::size_t i);
     bool isYear(std::size_t i) const;

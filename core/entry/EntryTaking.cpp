@@ -9,9 +9,12 @@
 #include "core/entry/KindOfWork.h"
 #include "core/entry/LineWords.h"
 #include "core/entry/PeopleText.h"
+#include "core/entry/SaidNumber.h"
 
 #include <algorithm>
 #include <chrono>
+#include <string>
+#include <utility>
 
 // The functions of `EntryParser` for what words can mean; each returns how many words it took.
 namespace lastrivet::entry {
@@ -38,6 +41,53 @@ bool hasShortYear(std::string_view word)
 bool isHour(std::string_view word)
 {
     return word.size() <= 2 && isAllDigits(word) && word <= (word.size() == 1 ? "9" : "24");
+}
+
+/// The two sides of a word with one dash in it; empty when there is none.
+std::pair<std::string_view, std::string_view> aroundDash(std::string_view word)
+{
+    for (const std::string_view dash : {"-", "–", "—"}) {
+        const auto at = word.find(dash);
+        if (at != std::string_view::npos)
+            return {word.substr(0, at), word.substr(at + dash.size())};
+    }
+    return {};
+}
+
+/// How many words "2-3 h", "2-3h" and "10-15 min" take; 0 for anything else.
+std::size_t wordsOfEither(const EntryWords &line, std::size_t i)
+{
+    const auto [from, to] = aroundDash(line.folded(i));
+    if (from.empty() || from.size() > 2 || to.empty() || !isAllDigits(from))
+        return 0;
+    if (!isAllDigits(to))
+        return readMinutes(to) ? 1 : 0;
+    const bool isNamed = i + 1 < line.count() && !isAllDigits(line.folded(i + 1)) &&
+                         readMinutes(std::string(to) + " " + line.folded(i + 1));
+    return isNamed ? 2 : 0;
+}
+
+/// "1300", which may be a time of day.
+bool isClockOfFour(std::string_view digits)
+{
+    return digits.size() == 4 && isAllDigits(digits) && digits.substr(0, 2) <= "24" &&
+           digits.substr(2) <= "59";
+}
+
+/// How many words "1300-1530" takes, and either end of "8 am - 10 am"; 0 for anything else, as "8
+/// am Freitag".
+std::size_t wordsOfClock(const EntryWords &line, std::size_t i)
+{
+    const std::string_view word = line.folded(i);
+    if (const auto [from, to] = aroundDash(word); isClockOfFour(from) && isClockOfFour(to))
+        return 1;
+    const auto parts = [&](std::size_t at) {
+        return at < line.count() &&
+               (line.isDash(at) || words::isOneOf(line.folded(at), words::until));
+    };
+    const bool isHalfDay = i + 1 < line.count() && isHour(word) &&
+                           (line.folded(i + 1) == "am" || line.folded(i + 1) == "pm");
+    return isHalfDay && (parts(i + 2) || (i > 0 && parts(i - 1))) ? 2 : 0;
 }
 
 } // namespace
@@ -74,12 +124,32 @@ LengthRead EntryParser::lengthAt(std::size_t i) const
 void EntryParser::askOfCount(std::size_t i, std::size_t count)
 {
     const std::size_t behind = i + count;
-    const bool endsInNumber = count > 1 && isAllDigits(m_words.folded(behind - 1));
+    const bool endsInNumber = count > 1 && (isAllDigits(m_words.folded(behind - 1)) ||
+                                            isSaidNumber(m_words.folded(behind - 1)));
     if (endsInNumber && behind < m_words.count() && m_words.colon() != behind - 1 &&
         words::isOneOf(m_words.folded(behind), words::counted))
         addProblem("“{0}” is taken for hours and minutes; put a comma behind the hours when the "
                    "number is a count.",
                    {m_words.joined(i, behind)});
+}
+
+/// Asks of the first of some words that may be a time and is read as none: "2-3 h", "1300-1530", "8
+/// am - 10 am". False when there is none, or the time was said already.
+bool EntryParser::askOfTimes(std::size_t begin, std::size_t end)
+{
+    for (std::size_t i = begin; i < end && !m_session.minutes; ++i) {
+        if (const std::size_t count = wordsOfEither(m_words, i)) {
+            addProblem("“{0}” may be the one time or the other; write one, as 2h30.",
+                       {m_words.joined(i, i + count)});
+            return true;
+        }
+        if (const std::size_t count = wordsOfClock(m_words, i)) {
+            addProblem("“{0}” may be a time of day; write from 8:00 to 10:30.",
+                       {m_words.joined(i, i + count)});
+            return true;
+        }
+    }
+    return false;
 }
 
 std::size_t EntryParser::takeDuration(std::size_t i)

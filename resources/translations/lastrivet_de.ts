@@ -8340,6 +8340,14 @@
         <source>The file {0} was missing and is there again.</source>
         <translation>Die Datei {0} fehlte und ist wieder da.</translation>
     </message>
+    <message>
+        <source>“{0}” may be a time of day; write from 8:00 to 10:30.</source>
+        <translation>„{0}“ kann eine Uhrzeit sein; schreiben Sie von 8:00 bis 10:30.</translation>
+    </message>
+    <message>
+        <source>“{0}” may be the one time or the other; write one, as 2h30.</source>
+        <translation>„{0}“ kann die eine oder die andere Zeit sein; schreiben Sie eine, wie 2h30.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

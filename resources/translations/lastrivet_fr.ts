@@ -8340,6 +8340,14 @@
         <source>The file {0} was missing and is there again.</source>
         <translation>Le fichier {0} manquait et est de nouveau là.</translation>
     </message>
+    <message>
+        <source>“{0}” may be a time of day; write from 8:00 to 10:30.</source>
+        <translation>«&#xa0;{0}&#xa0;» peut être une heure du jour&#xa0;; écrivez de 8:00 à 10:30.</translation>
+    </message>
+    <message>
+        <source>“{0}” may be the one time or the other; write one, as 2h30.</source>
+        <translation>«&#xa0;{0}&#xa0;» peut être l’une ou l’autre durée&#xa0;; écrivez-en une, comme 2h30.</translation>
+    </message>
 </context>
 <context>
     <name>Minutes</name>

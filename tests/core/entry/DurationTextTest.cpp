@@ -72,6 +72,50 @@ TEST_CASE("Half hours and quarters are read as they are said")
     CHECK_FALSE(parseDuration("eine Stunde früher").has_value());
 }
 
+TEST_CASE("Hours and minutes are read as they are said in words")
+{
+    for (const auto text : {"two hours", "zwei Stunden", "Zwei Std.", "deux heures", "TWO HOURS"}) {
+        INFO(text);
+        CHECK(parseDuration(text) == Minutes{120});
+    }
+    for (const auto text :
+         {"dreieinhalb Stunden", "drei und eine halbe Stunde", "three and a half hours",
+          "trois heures et demie", "three hours thirty", "drei Stunden und dreißig Minuten",
+          "trois heures trente", "3 hours thirty minutes"}) {
+        INFO(text);
+        CHECK(parseDuration(text) == Minutes{210});
+    }
+    CHECK(parseDuration("an hour") == Minutes{60});
+    CHECK(parseDuration("une heure") == Minutes{60});
+    CHECK(parseDuration("an hour and a half") == Minutes{90});
+    CHECK(parseDuration("twelve hours") == Minutes{720});
+    CHECK(parseDuration("zwölf Stunden") == Minutes{720});
+    CHECK(parseDuration("fünfundvierzig Minuten") == Minutes{45});
+    CHECK(parseDuration("quarante-cinq minutes") == Minutes{45});
+    CHECK(parseDuration("sept heures dix minutes") == Minutes{430});
+    for (const auto text :
+         {"two", "two hours six", "two m", "two h", "fourteen hours", "sixteen minutes",
+          "vingt-deux heures", "dix huit heures", "twenty two hours", "two holes", "one mine",
+          "three:30", "two two hours", "one hundred minutes", "two and a half"}) {
+        INFO(text);
+        CHECK_FALSE(parseDuration(text).has_value());
+    }
+}
+
+TEST_CASE("What is said behind another number, or as an hour of the clock, is no length of time")
+{
+    for (const auto line : {"à deux heures", "twenty two hours", "two or three hours",
+                            "zwei bis drei Stunden", "dix huit heures", "two - three hours"}) {
+        INFO(line);
+        const EntryWords words(line);
+        for (std::size_t i = 0; i < words.count(); ++i)
+            CHECK(readLength(words, i, words.count()).words == 0);
+    }
+    const EntryWords words("LA dreieinhalb Stunden genietet");
+    CHECK(readLength(words, 1, words.count()).minutes == 210);
+    CHECK(readLength(words, 1, words.count()).words == 2);
+}
+
 TEST_CASE("Fractions of an hour are read, and never behind a number that stands apart")
 {
     CHECK(parseDuration("3/4 h") == Minutes{45});

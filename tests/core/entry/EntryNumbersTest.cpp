@@ -149,10 +149,60 @@ TEST_CASE("Halves of hours count with the hours in front of them, and never alon
     CHECK(bench.one("2 heures et demie LA percé").minutes == Minutes{150});
     CHECK(bench.one("2 and a half hours LA drilled").minutes == Minutes{150});
     CHECK(bench.one("a quarter of an hour LA: x").minutes == Minutes{15});
-    const auto written = bench.read("zwei und eine halbe Stunde LA: x");
+    CHECK(bench.one("zwei und eine halbe Stunde LA: x").minutes == Minutes{150});
+    const auto written = bench.read("dreizehn und eine halbe Stunde LA: x");
     CHECK_FALSE(written.problems.empty());
     REQUIRE(written.sessions.size() == 1);
     CHECK_FALSE(written.sessions.front().minutes.has_value());
+}
+
+TEST_CASE("A time in words is taken as one in digits is, and a count behind it is asked about")
+{
+    const EntryBench bench;
+    for (const auto *line : {"LA two hours: x", "zwei Stunden LA: x", "LA deux heures : x"}) {
+        INFO(line);
+        const auto reading = bench.read(line);
+        CHECK(reading.problems.empty());
+        REQUIRE(reading.sessions.size() == 1);
+        CHECK(reading.sessions.front().minutes == Minutes{120});
+        CHECK(reading.sessions.front().component_id == Id<Component>{30});
+        CHECK(reading.sessions.front().note == "x");
+    }
+    CHECK(bench.one("LA dreieinhalb Stunden genietet").minutes == Minutes{210});
+    CHECK(bench.one("LA dreieinhalb Stunden genietet").note == "genietet");
+    const auto counted = bench.read("LA two hours thirty rivets set");
+    REQUIRE(counted.problems.size() == 1);
+    CHECK(english(counted.problems.front()).find("is taken for hours and minutes") !=
+          std::string::npos);
+    const auto six = bench.one("LA two hours six rivets set");
+    CHECK(six.minutes == Minutes{120});
+    CHECK(six.note == "six rivets set");
+}
+
+TEST_CASE("What may be a time and is read as none is asked about")
+{
+    const EntryBench bench;
+    const auto asked = [&](const char *line) {
+        const auto reading = bench.read(line);
+        REQUIRE(reading.sessions.size() == 1);
+        CHECK_FALSE(reading.sessions.front().minutes.has_value());
+        REQUIRE_FALSE(reading.problems.empty());
+        return english(reading.problems.front());
+    };
+    for (const auto *line : {"LA 2-3 h: x", "LA 2-3 h riveting", "LA riveting 2–3 h"}) {
+        INFO(line);
+        CHECK(asked(line).ends_with("h” may be the one time or the other; write one, as 2h30."));
+    }
+    for (const auto *line : {"LA 1300-1530: x", "LA 1300-1530 riveting", "LA riveting 1300-1530"}) {
+        INFO(line);
+        CHECK(asked(line) == "“1300-1530” may be a time of day; write from 8:00 to 10:30.");
+    }
+    for (const auto *line : {"8 am - 10 am LA: x", "8 am - 10 am LA riveting"}) {
+        INFO(line);
+        CHECK(asked(line) == "“8 am” may be a time of day; write from 8:00 to 10:30.");
+    }
+    CHECK(bench.read("LA 2h 1300-1530 riveting").problems.empty());
+    CHECK(bench.read("LA riveting to drawing 12-3").problems.empty());
 }
 
 TEST_CASE("Of two lengths in a note the one that ends the line is meant, and the other is told")
