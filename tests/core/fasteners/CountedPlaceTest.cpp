@@ -43,6 +43,9 @@ TEST_CASE("A count stands behind a number, and so does more than one fastener, i
     CHECK(counted("12 vis de capot") == "12|vis de capot");
     CHECK(counted("4 écrous") == "4|écrous");
     CHECK(counted("1 x 4 hinges") == "1|4 hinges");
+    CHECK(counted("1 000 bolts") == "1000|bolts");
+    CHECK(counted("1.000 Schrauben") == "1000|Schrauben");
+    CHECK(counted("1\u202f200 x rivets") == "1200|rivets");
     CHECK(readFastenerLine("12 Schlossschrauben, AN4-7A, 1/4-28")->quantity == 12);
 }
 
@@ -55,6 +58,24 @@ TEST_CASE("A number that may be a count or part of the place is asked about")
     for (const std::string words :
          {"hinge", "1 hinge", "3 o'clock mount bolt", "9 Uhr oben", "6 mm pin", "12 V relay",
           "2nd rib", "2. Rippe", "1/4 bolts", "3-bolt flange", "12", "rib 3 bolts"})
+        CHECK(counted(words) == "1|" + words);
+}
+
+TEST_CASE("A count behind the place is asked about, and what is a size there is none")
+{
+    CHECK(counted("hinge x 4") ==
+          "“hinge x 4” may be 4 fasteners or one: write 4 x hinge, or 1 x hinge x 4.");
+    for (const std::string words :
+         {"hinge x4", "hinge 4x", "hinge 4 pcs", "hinge 4 Stk.", "hinge × 4", "hinge 4 off"}) {
+        INFO(words);
+        CHECK(counted(words) ==
+              "“" + words + "” may be 4 fasteners or one: write 4 x hinge, or 1 x " + words + ".");
+    }
+    CHECK(counted("1 x hinge x 4") == "1|hinge x 4");
+    CHECK(counted("1 000 hinges") ==
+          "“1 000 hinges” may be 1000 fasteners or one: write 1000 x hinges, or 1 x 1 000 hinges.");
+    for (const std::string words :
+         {"hinge M6 x 20", "rib 12", "hinge x 1", "x 4", "box rib", "rib 3-4", "2 115 V bus bar"})
         CHECK(counted(words) == "1|" + words);
 }
 
