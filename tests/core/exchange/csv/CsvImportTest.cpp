@@ -75,6 +75,10 @@ TEST_CASE("Columns are known by what German and French people write over them")
           CsvColumns{"name", "part_number", "quantity", "unit_price", "currency", ""});
     CHECK(columns("Teil;Gehört zu;Anmerkung", RecordType::Component) ==
           CsvColumns{"name", "parent_id", "note"});
+    CHECK(columns("Bezeichnung;Art.-Nr.;Anzahl;Preis/Stk.", RecordType::PartLine) ==
+          CsvColumns{"name", "part_number", "quantity", "unit_price"});
+    CHECK(columns("Désignation;Réf.;Qté.;P.U. HT;Total HT", RecordType::PartLine) ==
+          CsvColumns{"name", "part_number", "quantity", "unit_price", ""});
     // Of two for one field the first.
     CHECK(columns("code,name,note,comment", RecordType::Component) ==
           CsvColumns{"code", "name", "note", ""});
