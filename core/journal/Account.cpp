@@ -119,6 +119,7 @@ Message nameOf(const Records &records, const JournalChange &change)
             take(*field, record.get(), change.kind == RowChange::Insert ? each.to : each.from);
     }
     Records alone;
+    alone.profile_copy = records.profile_copy;
     alone.put(type, record.get());
     return spoken(alone, change.record);
 }

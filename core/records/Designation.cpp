@@ -4,6 +4,7 @@
 
 #include "core/base/Tongue.h"
 #include "core/base/Utf8.h"
+#include "core/profiles/ProfileJson.h"
 #include "core/records/Description.h"
 #include "core/records/KindNames.h"
 
@@ -11,6 +12,7 @@
 #include <initializer_list>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace lastrivet {
 
@@ -70,9 +72,34 @@ std::string readable(std::string key)
     return isOfProfile ? nested({key, {}}) : key;
 }
 
-/// What tells a record from others of its type; of one without a title, of which kind it is.
-std::string titleOf(const RecordDescription &description, const void *record)
+/// The title that the rules of the project's country give a paper; empty for a paper of the
+/// builder's own, and without rules.
+std::string titleByRules(const Records &records, std::string_view key)
 {
+    // Read once for a whole list of papers: the rules are some ten thousand letters.
+    thread_local std::string read;
+    thread_local std::vector<Profile::Document> papers;
+    if (read != records.profile_copy) {
+        const auto profile = readProfile(records.profile_copy);
+        papers = profile ? profile->documents : std::vector<Profile::Document>();
+        read = records.profile_copy;
+    }
+    const auto paper = std::ranges::find(papers, key, &Profile::Document::key);
+    return paper == papers.end() || key.empty() ? std::string() : paper->title;
+}
+
+std::string titleOfPaper(const Records &records, const CertificateDocument &paper)
+{
+    auto title = titleByRules(records, paper.key);
+    return title.empty() ? readable(paper.key) : nested({title, {}});
+}
+
+/// What tells a record from others of its type; of one without a title, of which kind it is.
+std::string titleOf(const Records &records, const RecordDescription &description,
+                    const void *record)
+{
+    if (description.type == RecordType::CertificateDocument)
+        return titleOfPaper(records, *static_cast<const CertificateDocument *>(record));
     if (description.type == RecordType::HoldPoint)
         return nested(kindName(static_cast<const HoldPoint *>(record)->kind));
     if (description.type == RecordType::Inspection)
@@ -108,7 +135,7 @@ Message designated(const Records &records, RecordRef record)
     const void *found = records.find(record.type, record.id);
     if (!found)
         return {"{0} {1}", {kind, std::to_string(record.id)}};
-    const auto title = titleOf(description, found);
+    const auto title = titleOf(records, description, found);
     if (record.type == RecordType::Project)
         return {"{0} “{1}”", {kind, title}};
     auto number = spokenNumber(description, found);
@@ -130,7 +157,7 @@ Message spoken(const Records &records, RecordRef record)
     if (!found || !spokenNumber(description, found).empty())
         return designated(records, record);
     const std::string kind = nested({noun(record.type), {}});
-    const auto title = titleOf(description, found);
+    const auto title = titleOf(records, description, found);
     const auto moment =
         isDated(record.type, title) ? firstMoment(description, found) : std::string();
     if (!moment.empty())

@@ -133,7 +133,7 @@ TEST_CASE("A record that was taken back is called by what it was written down wi
         edit.put(paper);
     });
     REQUIRE(wing.project->undo());
-    CHECK(nameIn(wing.project->journal().back().seq) == "certificate document “bill of sale”");
+    CHECK(nameIn(wing.project->journal().back().seq) == "certificate document “Bill of sale”");
 }
 
 TEST_CASE("An amount is in the currency that its record had before the change and after it")

@@ -3,6 +3,7 @@
 #include "core/records/Designation.h"
 
 #include "core/base/Tongue.h"
+#include "core/profiles/ProfileLibrary.h"
 
 #include <catch2/catch.hpp>
 
@@ -92,6 +93,28 @@ TEST_CASE(
           "Dokument “Kaufvertrag”");
     CHECK(said(spoken(records, {RecordType::CertificateDocument, 2}), german) ==
           "Dokument “Noise {0} paper”");
+}
+
+TEST_CASE("A paper is called as the rules of the project's country call it, in full")
+{
+    Records records;
+    CertificateDocument paper;
+    for (const auto key : {"three_view", "bill_of_sale", "own_paper"}) {
+        paper.id = Id<CertificateDocument>{paper.id.value() + 1};
+        paper.key = key;
+        records.certificate_documents.put(paper);
+    }
+    const auto called = [&](std::int64_t id) {
+        return english(spoken(records, {RecordType::CertificateDocument, id}));
+    };
+    CHECK(called(1) == "certificate document “three view”");
+    records.profile_copy = ProfileLibrary::standard().profile("us").json;
+    CHECK(called(1) == "certificate document “Three-view drawings or photographs that identify "
+                       "the aircraft”");
+    CHECK(called(2) == "certificate document “Bill of sale”");
+    CHECK(called(3) == "certificate document “own paper”");
+    records.profile_copy = ProfileLibrary::standard().profile("ca").json;
+    CHECK(called(1) == "certificate document “Three-view drawing or photographs”");
 }
 
 TEST_CASE("Kinds of visits are called as the hold points that are signed there")
