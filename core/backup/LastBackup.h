@@ -4,7 +4,9 @@
 
 #include "core/backup/Backup.h"
 
+#include <filesystem>
 #include <optional>
+#include <string>
 
 namespace lastrivet {
 class Project;
@@ -26,5 +28,12 @@ struct LastBackup {
 void noteBackup(Project &project, const LastBackup &last);
 /// Empty before the first.
 std::optional<LastBackup> lastBackup(const Project &project);
+
+/// For a program that may not write to the project while another one has it: leaves the note in the
+/// project's `backups`, where `takeNote` of the other finds it. Throws `Fault`s.
+void leaveNote(const std::filesystem::path &project, const LastBackup &last);
+/// Takes in what `leaveNote` left, unless a later backup is noted, and removes it. True when there
+/// was something new. Throws `Fault`s.
+bool takeNote(Project &project);
 
 } // namespace lastrivet::backup

@@ -78,6 +78,7 @@ BackupKeeper::BackupKeeper(Session &session, QObject *parent)
 {
     connect(&m_timer, &QTimer::timeout, this, &BackupKeeper::look);
     m_timer.start(pollMilliseconds);
+    takeNote();
 }
 
 std::optional<backup::BackupChoice> BackupKeeper::choice() const
@@ -216,8 +217,15 @@ void BackupKeeper::lookAt(const backup::BackupChoice &choice)
     backUp(pathText(choice.shelf), backup::Reading::NewFiles);
 }
 
+void BackupKeeper::takeNote()
+{
+    if (unlessUnplugged([this] { return backup::takeNote(m_session.project()); }))
+        Q_EMIT changed();
+}
+
 void BackupKeeper::look()
 {
+    takeNote();
     unlessUnplugged([this] {
         lookAt(backup::choiceOf(m_session.project()));
         return true;

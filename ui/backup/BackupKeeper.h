@@ -37,7 +37,8 @@ public:
     bool isRunning() const { return *m_isRunning; }
     /// Backs up on a worker, with progress and cancel at the foot of the window.
     void backUp(const QString &shelf, backup::Reading reading);
-    /// Backs up by itself when that is due.
+    /// Learns of a backup that another program made meanwhile, and backs up by itself when that is
+    /// due.
     void look();
 
 Q_SIGNALS:
@@ -46,6 +47,7 @@ Q_SIGNALS:
 
 private:
     QString standingWords() const;
+    void takeNote();
     bool isDue(const backup::BackupChoice &choice);
     void lookAt(const backup::BackupChoice &choice);
     void finish(const backup::Report &report, backup::Time now);

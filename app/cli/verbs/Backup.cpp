@@ -19,13 +19,26 @@ struct Options : VerbOptions {
     bool json = false;
 };
 
-/// Notes the backup in the project. When the project is open elsewhere or its disk is full, the
-/// backup counts all the same, and only its date is not noted.
+/// False when nothing can be written to the project's folder.
+bool leaveNote(const Options &options, const backup::LastBackup &last)
+{
+    try {
+        backup::leaveNote(options.project, last);
+        return true;
+    } catch (const Fault &) {
+        return false;
+    }
+}
+
+/// Notes the backup in the project; where another program has that, the note is left for it. When
+/// its disk is full, the backup counts all the same, and only its date is not noted.
 void note(const Options &options, const backup::LastBackup &last, Terminal &terminal)
 {
     try {
         backup::noteBackup(*openForWriting(options.project, {}, terminal), last);
     } catch (const Fault &fault) {
+        if (leaveNote(options, last))
+            return;
         terminal.complain(std::string("The backup is made, but the project could not note its "
                                       "date. ") +
                           fault.what());

@@ -290,6 +290,30 @@ TEST_CASE("The last backup is remembered with the project")
     CHECK(backup::lastBackup(*shelved.project()) == last);
 }
 
+TEST_CASE("A backup that was noted while another program had the project is taken in by that")
+{
+    Shelved shelved;
+    Project &project = *shelved.project();
+    CHECK_FALSE(backup::takeNote(project));
+    const backup::LastBackup first{shelved.project().clock().now(), "/media/disk/Wing",
+                                   std::string(64, 'a')};
+    const backup::LastBackup later{first.at + std::chrono::minutes(5), "/media/disk/Wing",
+                                   std::string(64, 'b')};
+    backup::leaveNote(project.folder(), later);
+    CHECK(backup::takeNote(project));
+    CHECK(backup::lastBackup(project) == later);
+    CHECK_FALSE(backup::takeNote(project));
+    backup::leaveNote(project.folder(), first);
+    CHECK_FALSE(backup::takeNote(project));
+    CHECK(backup::lastBackup(project) == later);
+    for (const std::string words : {"", "soon", "1 x y"}) {
+        write(project.folder() / "backups/backup-elsewhere.txt", words);
+        CHECK_FALSE(backup::takeNote(project));
+        CHECK(backup::lastBackup(project) == later);
+        CHECK_FALSE(fs::exists(project.folder() / "backups/backup-elsewhere.txt"));
+    }
+}
+
 TEST_CASE("A backup is old when more days than allowed went by and something was changed since")
 {
     Shelved shelved;

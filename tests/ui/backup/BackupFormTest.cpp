@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/backup/BackupForm.h"
 
+#include "core/backup/LastBackup.h"
 #include "core/evidence/IntakeStore.h"
 #include "core/verify/Verification.h"
 #include "tests/ui/support/AwayTable.h"
@@ -168,6 +169,19 @@ TEST_CASE("The project is backed up by itself when its disk is there again, once
         bench.keeper().look();
         CHECK_FALSE(backedUp());
     }
+}
+
+TEST_CASE("A backup that another program made meanwhile is known to the window")
+{
+    Bench bench;
+    bench.note("Deburred");
+    REQUIRE(bench.isNoticed());
+    const Project &project = bench.view().session().project();
+    backup::leaveNote(project.folder(),
+                      {bench.workshop.clock.now(), "/media/disk/Wing", project.journalHash()});
+    bench.keeper().look();
+    CHECK_FALSE(bench.view().findChild<BackupNotice *>()->isVisible());
+    CHECK(bench.keeper().lastWords().contains(QStringLiteral("/media/disk/Wing")));
 }
 
 TEST_CASE("A backup that cannot be made is told in a sentence")
