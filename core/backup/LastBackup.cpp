@@ -58,7 +58,8 @@ std::optional<LastBackup> readNote(const fs::path &file)
         const evidence::SourceFile source(file);
         if (source.size() > longestNote)
             return std::nullopt;
-        const auto bytes = source.readAll();
+        const auto whole = source.readAll();
+        const std::span<const std::uint8_t> bytes = whole;
         return parsed(std::string(bytes.begin(), bytes.end()));
     } catch (const evidence::FileFault &) {
         return std::nullopt;
