@@ -28,7 +28,7 @@ TEST_CASE("What a part is has the whole width where it does not fit beside the b
     ui::PartFigures figures;
     figures.minutes = Minutes{135};
     head.show(workshop.bay, figures);
-    head.show();
+    head.setVisible(true);
     const auto *box = head.findChild<QCheckBox *>();
     const QLabel *facts = nullptr;
     for (const QLabel *label : head.findChildren<QLabel *>()) {
