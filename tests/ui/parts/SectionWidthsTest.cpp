@@ -28,6 +28,7 @@ TEST_CASE("Short names leave the words beside them the room that these need")
         measurement.accepted_basis = "the gauge is set to it";
         sender = edit.put(measurement);
     });
+    window.page.resize(1160, 680);
     window.show({RecordType::Measurement, sender.value()});
     QCoreApplication::processEvents();
     const QTreeView &list = window.list();
