@@ -50,6 +50,22 @@ struct Complaints {
     QString last;
 };
 
+Id<Fastener> putStrutBolt(PartsWindow &window)
+{
+    Id<Fastener> bolt;
+    window.session->change(QStringLiteral("Bolt"), [&](Edit &edit) {
+        Fastener fastener;
+        fastener.component_id = window.workshop.bay;
+        fastener.place = "Right strut fitting, upper bolt";
+        fastener.hardware = "AN5-10A with self-locking nut and washer";
+        fastener.torque_min = 100;
+        fastener.torque_max = 140;
+        fastener.fitted_on = edit.today();
+        bolt = edit.put(fastener);
+    });
+    return bolt;
+}
+
 } // namespace
 
 TEST_CASE("Steps are inserted, put in another order and dropped by keyboard")
@@ -163,17 +179,7 @@ TEST_CASE("What is typed for one part waits with it, and does not become a recor
 TEST_CASE("A list that is too narrow leaves out what its form tells as well, and does not scroll")
 {
     PartsWindow window;
-    Id<Fastener> bolt;
-    window.session->change(QStringLiteral("Bolt"), [&](Edit &edit) {
-        Fastener fastener;
-        fastener.component_id = window.workshop.bay;
-        fastener.place = "Right strut fitting, upper bolt";
-        fastener.hardware = "AN5-10A with self-locking nut and washer";
-        fastener.torque_min = 100;
-        fastener.torque_max = 140;
-        fastener.fitted_on = edit.today();
-        bolt = edit.put(fastener);
-    });
+    const Id<Fastener> bolt = putStrutBolt(window);
     window.show({RecordType::Fastener, bolt.value()});
     QCoreApplication::processEvents();
     QTreeView &list = window.list();
@@ -199,13 +205,7 @@ TEST_CASE("A list that is too narrow leaves out what its form tells as well, and
 TEST_CASE("The fields of a record that stand beside something else are not cut off")
 {
     PartsWindow window;
-    Id<Fastener> bolt;
-    window.session->change(QStringLiteral("Bolt"), [&](Edit &edit) {
-        Fastener fastener;
-        fastener.component_id = window.workshop.bay;
-        fastener.place = "Right strut fitting, upper bolt";
-        bolt = edit.put(fastener);
-    });
+    const Id<Fastener> bolt = putStrutBolt(window);
     window.page.resize(1100, 680);
     window.show({RecordType::Fastener, bolt.value()});
     QCoreApplication::processEvents();
