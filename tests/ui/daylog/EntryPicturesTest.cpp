@@ -4,17 +4,14 @@
 
 #include "tests/support/TemporaryFolder.h"
 #include "tests/ui/daylog/LogWindow.h"
+#include "tests/ui/support/FileDrop.h"
 #include "tests/ui/support/Hands.h"
+#include "tests/ui/support/ReadOnlyPage.h"
 
 #include <QClipboard>
-#include <QDragEnterEvent>
-#include <QDropEvent>
 #include <QFile>
 #include <QGuiApplication>
 #include <QImage>
-#include <QMimeData>
-#include <QStringList>
-#include <QUrl>
 
 #include <algorithm>
 #include <vector>
@@ -56,21 +53,6 @@ QString savedPicture(const TemporaryFolder &folder, const char *name)
     return file;
 }
 
-bool drop(QWidget &place, const QString &file)
-{
-    QMimeData offered;
-    offered.setUrls({QUrl::fromLocalFile(file)});
-    QDragEnterEvent entered(QPoint(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
-    // One that is new counts as accepted.
-    entered.ignore();
-    QCoreApplication::sendEvent(&place, &entered);
-    if (!entered.isAccepted())
-        return false;
-    QDropEvent dropped(QPointF(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
-    QCoreApplication::sendEvent(&place, &dropped);
-    return true;
-}
-
 } // namespace
 
 TEST_CASE("Photos dropped on a log entry, or pasted into it, belong to it and to its part")
@@ -81,7 +63,7 @@ TEST_CASE("Photos dropped on a log entry, or pasted into it, belong to it and to
     auto &pictures = *window.page->findChild<ui::EntryPictures *>();
     REQUIRE(pictures.isVisible());
     CHECK(says(pictures, QStringLiteral("No photo of this entry yet")));
-    REQUIRE(drop(pictures, savedPicture(folder, "rib.png")));
+    REQUIRE(dropFile(pictures, savedPicture(folder, "rib.png")));
     CHECK(photosOf(window, entry).size() == 1);
     QImage pasted(32, 32, QImage::Format_RGB32);
     pasted.fill(Qt::red);
@@ -105,7 +87,7 @@ TEST_CASE("Photos are added to one log entry, not to several, and not to one tha
     const Id<WorkSession> entry = chooseEntry(window);
     auto &pictures = *window.page->findChild<ui::EntryPictures *>();
     const auto before = window.session->records()->media.size();
-    CHECK_FALSE(drop(pictures, QString::fromStdString((folder / "parts.csv").string())));
+    CHECK_FALSE(dropFile(pictures, QString::fromStdString((folder / "parts.csv").string())));
     auto &entries = list(*window.page, QStringLiteral("Log entries"));
     entries.setFocus();
     QTest::keySequence(&entries, QKeySequence::SelectAll);
@@ -123,28 +105,18 @@ TEST_CASE("Photos are added to one log entry, not to several, and not to one tha
 
 TEST_CASE("Who pastes a photo while somebody else has the project open is told why it is not taken")
 {
-    Workshop workshop;
-    const auto writer = workshop.session();
-    const auto reader = workshop.session();
-    REQUIRE(reader->isReadOnly());
-    ui::LogPage page(*reader);
-    page.resize(1100, 680);
-    page.show();
-    REQUIRE(QTest::qWaitForWindowExposed(&page));
-    QStringList complaints;
-    QObject::connect(reader.get(), &ui::Session::complained, &page,
-                     [&](const QString &words) { complaints.append(words); });
-    const Snapshot records = reader->records();
-    page.showRecord({RecordType::WorkSession, records->work_sessions.begin()->id.value()});
-    auto &pictures = *page.findChild<ui::EntryPictures *>();
+    ReadOnlyPage<ui::LogPage> reader;
+    const Snapshot records = reader.session->records();
+    reader.page.showRecord({RecordType::WorkSession, records->work_sessions.begin()->id.value()});
+    auto &pictures = *reader.page.findChild<ui::EntryPictures *>();
     REQUIRE(pictures.isVisible());
     QImage pasted(32, 32, QImage::Format_RGB32);
     pasted.fill(Qt::red);
     QGuiApplication::clipboard()->setImage(pasted);
     QTest::keyClick(&pictures, Qt::Key_V, Qt::ControlModifier);
-    REQUIRE(complaints.size() == 1);
-    CHECK(complaints.front().contains(QStringLiteral("open for writing")));
-    CHECK(reader->records()->media.size() == records->media.size());
+    REQUIRE(reader.complaints.size() == 1);
+    CHECK(reader.complaints.front().contains(QStringLiteral("open for writing")));
+    CHECK(reader.session->records()->media.size() == records->media.size());
 }
 
 } // namespace lastrivet::test

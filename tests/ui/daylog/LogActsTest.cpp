@@ -3,6 +3,7 @@
 #include "ui/daylog/LogActs.h"
 
 #include "tests/ui/daylog/LogWindow.h"
+#include "tests/ui/support/ReadOnlyPage.h"
 #include "ui/daylog/LogModel.h"
 #include "ui/daylog/LogbookForm.h"
 
@@ -106,32 +107,22 @@ TEST_CASE("Several entries are moved together, and withdrawn together with one r
 
 TEST_CASE("Keys of the log ask for nothing while somebody else has the project open")
 {
-    Workshop workshop;
-    const auto writer = workshop.session();
-    const auto reader = workshop.session();
-    REQUIRE(reader->isReadOnly());
-    ui::LogPage page(*reader);
-    page.resize(1100, 680);
-    page.show();
-    REQUIRE(QTest::qWaitForWindowExposed(&page));
-    QStringList complaints;
-    QObject::connect(reader.get(), &ui::Session::complained, &page,
-                     [&](const QString &words) { complaints.append(words); });
+    ReadOnlyPage<ui::LogPage> reader;
     QListView *entries = nullptr;
-    for (auto *view : page.findChildren<QListView *>()) {
+    for (auto *view : reader.page.findChildren<QListView *>()) {
         if (view->accessibleName() == QStringLiteral("Log entries"))
             entries = view;
     }
     REQUIRE(entries);
-    const Snapshot records = reader->records();
-    page.showRecord({RecordType::WorkSession, records->work_sessions.begin()->id.value()});
+    const Snapshot records = reader.session->records();
+    reader.page.showRecord({RecordType::WorkSession, records->work_sessions.begin()->id.value()});
     entries->setFocus();
     for (const auto key : {Qt::Key_S, Qt::Key_M, Qt::Key_Delete})
         QTest::keyClick(entries, key);
-    CHECK(complaints.size() == 3);
-    for (const QString &words : complaints)
+    CHECK(reader.complaints.size() == 3);
+    for (const QString &words : reader.complaints)
         CHECK(words.contains(QStringLiteral("open for writing")));
-    for (const auto *field : page.findChildren<QLineEdit *>())
+    for (const auto *field : reader.page.findChildren<QLineEdit *>())
         CHECK((field->accessibleName() != QStringLiteral("Pieces") || !field->isVisible()));
 }
 

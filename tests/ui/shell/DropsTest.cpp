@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/DocumentWriter.h"
 #include "core/project/Project.h"
+#include "tests/ui/support/FileDrop.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/WholeWindow.h"
 #include "ui/convert/QtText.h"
@@ -14,8 +15,6 @@
 #include "ui/widgets/PictureInbox.h"
 
 #include <QApplication>
-#include <QDragEnterEvent>
-#include <QDropEvent>
 #include <QMimeData>
 #include <QTest>
 #include <QTimer>
@@ -30,21 +29,13 @@ namespace lastrivet::ui {
 
 namespace {
 
-/// Drops a file on the window or something in it; false when nobody there takes it.
+/// Drops a file there and waits for what comes of it.
 bool drop(QWidget &place, const QString &file)
 {
-    QMimeData offered;
-    offered.setUrls({QUrl::fromLocalFile(file)});
-    QDragEnterEvent entered(QPoint(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
-    // One that is new counts as accepted.
-    entered.ignore();
-    QCoreApplication::sendEvent(&place, &entered);
-    if (!entered.isAccepted())
-        return false;
-    QDropEvent dropped(QPointF(5, 5), Qt::CopyAction, &offered, Qt::LeftButton, Qt::NoModifier);
-    QCoreApplication::sendEvent(&place, &dropped);
-    QTest::qWait(20);
-    return true;
+    const bool isTaken = test::dropFile(place, file);
+    if (isTaken)
+        QTest::qWait(20);
+    return isTaken;
 }
 
 } // namespace

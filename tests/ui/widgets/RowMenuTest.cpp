@@ -8,6 +8,7 @@
 #include "tests/ui/support/ClosingsWindow.h"
 #include "tests/ui/support/Hands.h"
 #include "tests/ui/support/PhotosWindow.h"
+#include "tests/ui/support/ReadOnlyPage.h"
 #include "tests/ui/support/SquawksWindow.h"
 #include "tests/ui/support/StoresWindow.h"
 #include "ui/closings/ClosingBoard.h"
@@ -217,15 +218,8 @@ TEST_CASE("A line of the stores has a menu")
 
 TEST_CASE("Nothing that changes records is offered where they are only read")
 {
-    Workshop workshop;
-    const auto writer = workshop.session();
-    const auto reader = workshop.session();
-    REQUIRE(reader->isReadOnly());
-    ui::PartsPage page(*reader);
-    page.resize(1100, 680);
-    page.show();
-    REQUIRE(QTest::qWaitForWindowExposed(&page));
-    for (auto *tree : page.findChildren<QTreeView *>()) {
+    ReadOnlyPage<ui::PartsPage> reader;
+    for (auto *tree : reader.page.findChildren<QTreeView *>()) {
         if (tree->accessibleName() != QStringLiteral("Parts"))
             continue;
         QMenu *menu = askAt(*tree, 0);
