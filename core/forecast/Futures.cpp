@@ -13,8 +13,8 @@ namespace {
 /// Above this many steps their sum is drawn as one lognormal number of the same mean and variance.
 constexpr std::size_t fewSteps = 40;
 /// Weeks that are drawn together, so that good and bad stretches of time stay together. After the
-/// newest week comes the oldest (the circular block bootstrap of Politis and Romano, 1992), so that
-/// each week comes as often as any other: else the outermost ones would hardly come at all.
+/// newest week comes the oldest (a circular block bootstrap), so that each week comes as often as
+/// any other: else the outermost ones would hardly come at all.
 constexpr std::size_t block = 4;
 /// A hundred years, in weeks.
 constexpr double longestWeeks = 5200;
